@@ -1,0 +1,46 @@
+// Generated from schemas/ by `npm run types`; edit the schema.
+
+/**
+ * Tools, supplies that are used up, roles and safety messages that recipes name.
+ */
+export interface CatalogFile {
+/**
+ * A name: small letters, figures and hyphens.
+ */
+catalog: string
+tools?: {
+[k: string]: {
+name: string
+/**
+ * What serves in its place.
+ */
+instead?: string
+why?: string
+}
+}
+consumables?: {
+[k: string]: {
+name: string
+unit?: string
+}
+}
+roles?: {
+[k: string]: {
+name: string
+releases?: boolean
+}
+}
+messages?: {
+[k: string]: Message
+}
+}
+/**
+ * A safety message: signal word, hazard, how to avoid it, what happens otherwise.
+ */
+export interface Message {
+word: ("danger" | "warning" | "caution" | "notice")
+hazard: string
+avoid: string
+consequence: string
+where?: string
+}

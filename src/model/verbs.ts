@@ -1,0 +1,161 @@
+/** What a verb acts on. */
+export type ObjectKind =
+  | "part"
+  | "fixing"
+  | "join"
+  | "supply"
+  | "surface"
+  | "joint"
+  | "function"
+  | "reading"
+  | "hold"
+  | "thing";
+
+/** How a verb changes the state of its object; `prove/apply.ts` gives each effect its meaning. */
+export type Effect =
+  | "out"
+  | "in"
+  | "leave-out"
+  | "part-join"
+  | "make-join"
+  | "off"
+  | "on"
+  | "cut-off"
+  | "fit-new"
+  | "leave-off"
+  | "ease"
+  | "settle"
+  | "isolate"
+  | "restore"
+  | "begin"
+  | "end"
+  | "try-in"
+  | "take-out"
+  | "move"
+  | "prove"
+  | "release"
+  | "work";
+
+/** One row of the closed table of verbs. */
+export interface Verb {
+  effect: Effect;
+  on: readonly ObjectKind[];
+  /** The verb that takes it back; both rows name each other. */
+  pair?: string;
+  /** The state word that a work verb gives its object, as `needs` writes it. */
+  gives?: string;
+}
+
+const anything: readonly ObjectKind[] = [
+  "part",
+  "surface",
+  "joint",
+  "reading",
+  "thing",
+  "function",
+];
+
+function pair(off: string, back: string, effects: [Effect, Effect], on: ObjectKind): Table {
+  return {
+    [off]: { effect: effects[0], on: [on], pair: back },
+    [back]: { effect: effects[1], on: [on], pair: off },
+  };
+}
+
+function work(words: Record<string, string>): Table {
+  const rows = Object.entries(words).map(([verb, gives]) => {
+    const row: Verb = { effect: "work", on: anything, gives };
+    return [verb, row] as const;
+  });
+  return Object.fromEntries(rows);
+}
+
+type Table = Record<string, Verb>;
+
+/** Every verb that a recipe or a plan may use. */
+export const verbs: Readonly<Table> = {
+  ...pair("undo", "do-up", ["out", "in"], "fixing"),
+  ...pair("unclip", "clip-in", ["out", "in"], "fixing"),
+  ...pair("pull-out", "press-in", ["out", "in"], "fixing"),
+  ...pair("drill-out", "rivet", ["out", "in"], "fixing"),
+  ...pair("unplug", "plug-in", ["part-join", "make-join"], "join"),
+  ...pair("unhook", "hook-on", ["part-join", "make-join"], "join"),
+  ...pair("lift-out", "put-in", ["off", "on"], "part"),
+  ...pair("fold-back", "lay-back", ["ease", "settle"], "part"),
+  ...pair("ease", "settle", ["ease", "settle"], "part"),
+  ...pair("tie-aside", "free", ["ease", "settle"], "part"),
+  ...pair("isolate", "restore", ["isolate", "restore"], "supply"),
+  ...pair("drain", "fill", ["isolate", "restore"], "supply"),
+  ...pair("try-in", "take-out", ["try-in", "take-out"], "part"),
+  ...pair("open", "shut", ["begin", "end"], "thing"),
+  ...pair("raise", "lower", ["begin", "end"], "thing"),
+  ...pair("brace", "unbrace", ["begin", "end"], "thing"),
+  ...pair("shield", "unshield", ["begin", "end"], "thing"),
+  ...pair("set-out", "clear-away", ["begin", "end"], "thing"),
+  "leave-out": { effect: "leave-out", on: ["fixing"] },
+  "leave-off": { effect: "leave-off", on: ["part"] },
+  "cut-out": { effect: "cut-off", on: ["part"] },
+  "fit-new": { effect: "fit-new", on: ["part"] },
+  move: { effect: "move", on: ["part", "thing"] },
+  try: { effect: "prove", on: ["function"] },
+  hold: { effect: "release", on: ["hold"] },
+  decide: { effect: "release", on: ["hold"] },
+  witness: { effect: "release", on: ["hold"] },
+  ...work({
+    apply: "applied",
+    bare: "bare",
+    centre: "centred",
+    clamp: "clamped",
+    clean: "cleaned",
+    close: "closed",
+    coat: "coated",
+    compare: "compared",
+    count: "counted",
+    deburr: "deburred",
+    dress: "dressed",
+    drill: "drilled",
+    find: "found",
+    grease: "greased",
+    inspect: "inspected",
+    level: "level",
+    "look-at": "seen",
+    mark: "marked",
+    measure: "measured",
+    "offer-up": "offered",
+    paint: "painted",
+    pause: "paused",
+    peel: "peeled",
+    permit: "permitted",
+    photograph: "photographed",
+    pilot: "piloted",
+    prepare: "prepared",
+    prime: "primed",
+    punch: "punched",
+    remove: "removed",
+    scrape: "scraped",
+    seal: "sealed",
+    separate: "separated",
+    sign: "signed",
+    straighten: "straight",
+    sweep: "swept",
+    tack: "tacked",
+    test: "tested",
+    wait: "waited",
+    watch: "watched",
+    wax: "waxed",
+    weld: "welded",
+    wipe: "wiped",
+  }),
+};
+
+/** The state words of `needs` that no work verb gives. */
+export const stateWords = [
+  "off",
+  "on",
+  "eased",
+  "live",
+  "isolated",
+  "released",
+  "parted",
+  "joined",
+];
