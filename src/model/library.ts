@@ -1,0 +1,23 @@
+import type { CarFile } from "./generated/car.js";
+import type { CatalogFile } from "./generated/catalog.js";
+import type { RangeFile } from "./generated/range.js";
+import type { RecipeFile } from "./generated/recipe.js";
+import type { Source } from "./source.js";
+
+/** A file that has passed its schema, with the source it was read from. */
+export interface Filed<T> {
+  data: T;
+  source: Source;
+}
+
+/** All that a library folder holds, each file of the form its schema asks for. */
+export interface Library {
+  ranges: Filed<RangeFile>[];
+  /** `folder` says for which range: the one whose file lies in it or above it; else every range. */
+  recipes: (Filed<RecipeFile> & { folder: string })[];
+  cars: Filed<CarFile>[];
+  catalog: Catalog;
+}
+
+/** The catalogs of a library, joined. */
+export type Catalog = Required<Omit<CatalogFile, "catalog">>;

@@ -1,0 +1,67 @@
+import type { Figure } from "./figure.js";
+import type { Origin } from "./source.js";
+import type { Change } from "./world.js";
+
+/** The phases of a job, in order. */
+export const phases = ["prepare", "strip", "record", "repair", "refit", "close"] as const;
+
+/** A phase of a job. */
+export type Phase = (typeof phases)[number];
+
+/** Low, likely and high, in minutes. */
+export type Minutes = [number, number, number];
+
+/** A safety message: signal word, hazard, how to avoid it, consequence. */
+export interface Message {
+  word: "danger" | "warning" | "caution" | "notice";
+  hazard: string;
+  avoid: string;
+  consequence: string;
+  where?: string;
+}
+
+/** What somebody must release, attend or decide. */
+export interface Hold {
+  kind: "hold" | "witness" | "decision";
+  name: string;
+  role: string;
+  accept: string;
+  readings: { name: string; figure?: Figure }[];
+  choices: string[];
+}
+
+/** One instruction, one box to tick. */
+export interface Step {
+  n: string;
+  id: string;
+  phase: Phase;
+  /** The recipe's name. */
+  task: string;
+  /** The recipe's title in words. */
+  title: string;
+  position: string;
+  verb: string;
+  part?: string;
+  fixings: { kind: string; place: string; count: number; oneUse: boolean }[];
+  says: string;
+  does: Change[];
+  tools: string[];
+  uses: { consumable: string; amount?: number; note?: string }[];
+  hold?: Hold;
+  messages: Message[];
+  note?: string;
+  figures: { text: string; mark: string }[];
+  facts: { field: string; value?: string; figure?: Figure }[];
+  readings: { name: string; figure?: Figure }[];
+  checks: string[];
+  night: boolean;
+  count?: { expect: number; of: string };
+  found: string[];
+  critical?: string;
+  people: number;
+  minutes: Minutes;
+  /** How long to wait after the step, in words; empty where there is no wait. */
+  wait: string;
+  zone: string;
+  origin: Origin;
+}

@@ -1,0 +1,103 @@
+import type { Figure } from "./figure.js";
+import type { Origin } from "./source.js";
+import type { ObjectKind } from "./verbs.js";
+
+/** An object's key: its name, with `@position` where there is more than one. */
+export type Key = string;
+
+/** One thing that a step does to one object. */
+export interface Change {
+  verb: string;
+  object: string;
+  /** The position, or an empty text where there is one only. */
+  place: string;
+  count?: number;
+  /** How many of the count are new. */
+  fresh?: number;
+  round?: number;
+  to?: string;
+  reason?: string;
+}
+
+/** An object on the car or of the recipe, as this car has it. */
+export interface Thing {
+  is: ObjectKind;
+  key: Key;
+  name: string;
+  words: string;
+  position: string;
+  zone: string;
+  origin: Origin;
+  /** part, surface: the fixings and joins that hold or close it. */
+  holders: Key[];
+  /** part: all that it covers, as the range lists it. */
+  hides: Key[];
+  /** part: the joints that weld it in. */
+  weldedBy: Key[];
+  /** part: what must be out before it can be eased. */
+  easedBy: Key[];
+  /** fixing, join: what it holds. */
+  host?: Key;
+  fixing?: FixingFacts;
+  /** join, function: the supply it carries or needs. */
+  supply?: Key;
+  /** function: the joins it proves. */
+  proves: Key[];
+  untested?: string;
+  /** surface: states it must reach again before it is covered. */
+  finish: string[];
+  /** joint: factory welds. */
+  welds?: number;
+  /** part: what the refit does about a part that was missing when the car came in. */
+  absent?: "fit-new" | "leave-off";
+  critical?: string;
+  people: number;
+  /** hold: what it releases. */
+  looksAt: Key[];
+  role?: string;
+}
+
+/** What the range and the car say of one fixing at one place. */
+export interface FixingFacts {
+  kind: string;
+  kindName: string;
+  kindPlural: string;
+  size: string;
+  full: number;
+  present: number;
+  oneUse: boolean;
+  where: string;
+  tool?: string;
+  torque?: Figure;
+}
+
+/** Something that must be so before a change: another change done, or an object in a state. */
+export type Need = { law: 1 | 6 | 15; origin: Origin } & (
+  { done: string } | { key: Key; state: string }
+);
+
+/** Everything `prove` holds a plan against; built from the library and the car, never from a plan. */
+export interface World {
+  things: ReadonlyMap<Key, Thing>;
+  /** By change: what must be so first. */
+  needs: ReadonlyMap<string, readonly Need[]>;
+  /** By change: the holds that must be released first. */
+  gates: ReadonlyMap<string, readonly Key[]>;
+  /** Work that must have been done by the end. */
+  duties: readonly { change: Change; origin: Origin }[];
+  /** Parts that the job is to take off, or the repair's recipe. */
+  goals: readonly Key[];
+  hotWork: boolean;
+}
+
+/** The key of an object of a given name at a given place. */
+export function keyOf(name: string, place: string): Key {
+  return place === "" ? name : `${name}@${place}`;
+}
+
+/** The name under which needs, gates and duties of a change are kept. */
+export function changeKey(change: Change): string {
+  const round = change.round === undefined ? "" : ` ${change.round}`;
+  const to = change.to === undefined ? "" : ` to ${change.to}`;
+  return `${change.verb} ${keyOf(change.object, change.place)}${to}${round}`;
+}

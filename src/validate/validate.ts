@@ -1,0 +1,71 @@
+import type { Diagnostic, Outcome } from "../diagnostics/diagnostic.js";
+import { didYouMean } from "../diagnostics/nearest.js";
+import type { CarFile } from "../model/generated/car.js";
+import type { CatalogFile } from "../model/generated/catalog.js";
+import type { RangeFile } from "../model/generated/range.js";
+import type { RecipeFile } from "../model/generated/recipe.js";
+import type { Library } from "../model/library.js";
+import type { Source } from "../model/source.js";
+import { explain } from "./explain.js";
+import { type FileKind, compileSchemas, fileKinds } from "./schemas.js";
+
+/** Holds every file against its schema and sorts them into a typed library. */
+export function validate(sources: readonly Source[]): Outcome<Library> {
+  const schemas = compileSchemas();
+  const diagnostics: Diagnostic[] = [];
+  const library: Library = {
+    ranges: [],
+    recipes: [],
+    cars: [],
+    catalog: { tools: {}, consumables: {}, roles: {}, messages: {} },
+  };
+  for (const source of sources) {
+    const kind = kindOf(source);
+    if (kind === undefined) diagnostics.push(noKind(source));
+    else if (schemas[kind](source.value)) file(library, kind, source);
+    else diagnostics.push(...explain(source, schemas[kind].errors ?? []));
+  }
+  return { value: library, diagnostics };
+}
+
+function firstKey(source: Source): string | undefined {
+  const { value } = source;
+  const isMap = typeof value === "object" && value !== null && !Array.isArray(value);
+  return isMap ? Object.keys(value)[0] : undefined;
+}
+
+function kindOf(source: Source): FileKind | undefined {
+  const key = firstKey(source);
+  return fileKinds.find((kind) => kind === key);
+}
+
+function noKind(source: Source): Diagnostic {
+  const key = firstKey(source);
+  return {
+    code: "file-kind",
+    message: `The first key must say what this file is: ${fileKinds.join(", ")}.`,
+    span: key === undefined ? source.spanOf([]) : source.keySpanOf([key]),
+    hints: key === undefined ? [] : didYouMean(key, fileKinds),
+    related: [],
+  };
+}
+
+/** The schema has just vouched for the value, so its type may be asserted here and nowhere else. */
+function file(library: Library, kind: FileKind, source: Source): void {
+  const { value } = source;
+  if (kind === "range") library.ranges.push({ data: value as RangeFile, source });
+  if (kind === "car") library.cars.push({ data: value as CarFile, source });
+  if (kind === "recipe")
+    library.recipes.push({ data: value as RecipeFile, source, folder: folderOf(source) });
+  if (kind === "catalog") {
+    const { tools, consumables, roles, messages } = value as CatalogFile;
+    Object.assign(library.catalog.tools, tools);
+    Object.assign(library.catalog.consumables, consumables);
+    Object.assign(library.catalog.roles, roles);
+    Object.assign(library.catalog.messages, messages);
+  }
+}
+
+function folderOf(source: Source): string {
+  return source.file.split("/").slice(0, -1).join("/");
+}
