@@ -1,7 +1,7 @@
 import type { RangeFile } from "../model/generated/range.js";
 import type { Filed } from "../model/library.js";
 import type { Path } from "../model/source.js";
-import { type Thing, keyOf } from "../model/world.js";
+import { type FixingFacts, type Thing, keyOf } from "../model/world.js";
 import type { CarState } from "./car-state.js";
 import { matches } from "./when.js";
 
@@ -45,10 +45,13 @@ class Builder {
   private readonly things = new Map<string, Thing>();
   private readonly later: (() => void)[] = [];
 
-  constructor(
-    private readonly range: Filed<RangeFile>,
-    private readonly car: CarState,
-  ) {}
+  private readonly range: Filed<RangeFile>;
+  private readonly car: CarState;
+
+  constructor(range: Filed<RangeFile>, car: CarState) {
+    this.range = range;
+    this.car = car;
+  }
 
   each(is: Thing["is"], name: string, entry: Entry, path: Path): Thing[] {
     return this.car.positions(entry.at).map((position) => {
@@ -107,18 +110,8 @@ class Builder {
       if (full === 0 || !matches(fixing.when, this.car.fitted)) continue;
       const kind = this.range.data.kinds[fixing.kind];
       const thing = this.child("fixing", host, name, kind?.name ?? fixing.kind, [...path, name]);
-      thing.fixing = {
-        kind: fixing.kind,
-        kindName: kind?.name ?? fixing.kind,
-        kindPlural: kind?.plural ?? fixing.kind,
-        size: kind?.size ?? "",
-        full,
-        present: host.absent === undefined ? this.car.present(name, host.position, full) : 0,
-        oneUse: fixing["one-use"] ?? kind?.["one-use"] ?? false,
-        where: fixing.where,
-        ...(kind?.tool === undefined ? {} : { tool: kind.tool }),
-        ...(fixing.torque === undefined ? {} : { torque: fixing.torque }),
-      };
+      const present = host.absent === undefined ? this.car.present(name, host.position, full) : 0;
+      thing.fixing = fixingFacts(fixing, kind, full, present);
     }
   }
 
@@ -143,6 +136,28 @@ class Builder {
   private keys(names: readonly string[] | undefined, position: string): string[] {
     return (names ?? []).flatMap((name) => referTo(this.things, name, position, this.car));
   }
+}
+
+type Kind = RangeFile["kinds"][string] | undefined;
+
+function fixingFacts(
+  fixing: Fixings[string],
+  kind: Kind,
+  full: number,
+  present: number,
+): FixingFacts {
+  return {
+    kind: fixing.kind,
+    kindName: kind?.name ?? fixing.kind,
+    kindPlural: kind?.plural ?? fixing.kind,
+    size: kind?.size ?? "",
+    full,
+    present,
+    oneUse: fixing["one-use"] ?? kind?.["one-use"] ?? false,
+    where: fixing.where,
+    ...(kind?.tool === undefined ? {} : { tool: kind.tool }),
+    ...(fixing.torque === undefined ? {} : { torque: fixing.torque }),
+  };
 }
 
 /** The keys that a name means, seen from a position: the same side where both have sides, else all of them. */

@@ -1,0 +1,17 @@
+/** The words of one language's words file. */
+export interface Words {
+  verbs: Record<string, string>;
+  /** The sentence of a work verb that has none of its own. */
+  work: string;
+  sides: Record<string, string>;
+  phases: Record<string, string>;
+}
+
+/** Fills `{name}` places and closes the gaps that empty ones leave. */
+export function fillIn(template: string, values: Readonly<Record<string, string>>): string {
+  const filled = template.replaceAll(/\{([A-Za-z]+)\}/g, (_, name: string) => values[name] ?? "");
+  return filled
+    .replaceAll(/ {2,}/g, " ")
+    .replaceAll(/ ([.,])/g, "$1")
+    .trim();
+}
