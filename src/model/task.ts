@@ -1,0 +1,14 @@
+import type { Phase, Step } from "./plan.js";
+
+/** One recipe at one position, its steps ready in both directions; `arrange` orders these. */
+export interface Task {
+  id: string;
+  title: string;
+  /** Its steps by phase, each list in the recipe's own order. */
+  steps: Record<Phase, Step[]>;
+  /** The tasks that must be off before this one is touched, and back only after it. */
+  after: readonly string[];
+  /** Supplies that this task isolates, and those that it needs isolated. */
+  isolates: readonly string[];
+  needsIsolated: readonly string[];
+}

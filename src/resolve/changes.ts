@@ -1,0 +1,29 @@
+import { verbs } from "../model/verbs.js";
+import type { Change, Thing } from "../model/world.js";
+import type { RecipeStep } from "./recipe-step.js";
+
+/** The change that a verb makes to one object of this car, or nothing where there is nothing to do. */
+export function changeTo(verb: string, step: RecipeStep, thing: Thing): Change | undefined {
+  const effect = verbs[verb]?.effect;
+  const change: Change = { verb, object: thing.name, place: thing.position };
+  if (thing.fixing) return fixingChange(change, effect, thing.fixing);
+  if (step.round !== undefined) change.round = step.round;
+  if (step.to !== undefined) change.to = step.to;
+  if (step.count !== undefined) change.count = step.count;
+  if (thing.absent === "fit-new" && effect === "on") change.verb = "fit-new";
+  return change;
+}
+
+type Facts = NonNullable<Thing["fixing"]>;
+
+function fixingChange(
+  change: Change,
+  effect: string | undefined,
+  fixing: Facts,
+): Change | undefined {
+  if (effect === "out")
+    return fixing.present === 0 ? undefined : { ...change, count: fixing.present };
+  if (effect !== "in") return { ...change, count: fixing.full };
+  const fresh = fixing.oneUse ? fixing.full : Math.max(0, fixing.full - fixing.present);
+  return { ...change, count: fixing.full, fresh };
+}

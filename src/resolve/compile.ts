@@ -1,0 +1,244 @@
+import type { Diagnostic } from "../diagnostics/diagnostic.js";
+import { didYouMean } from "../diagnostics/nearest.js";
+import { markOf, textOf } from "../figures/format.js";
+import type { Catalog } from "../model/library.js";
+import type { Message, Minutes, Phase, Step } from "../model/plan.js";
+import type { Path } from "../model/source.js";
+import { verbs } from "../model/verbs.js";
+import type { Words } from "../model/words.js";
+import type { Change, Thing } from "../model/world.js";
+import { changeTo } from "./changes.js";
+import type { Scope, Visit } from "./closure.js";
+import { holdOf } from "./hold.js";
+import { type RecipeStep, targetsOf, verbsOf } from "./recipe-step.js";
+import { sentence } from "./sentence.js";
+import { referTo } from "./things.js";
+import { matches } from "./when.js";
+
+/** What the compiling of steps needs besides the step. */
+export interface Compiler {
+  scope: Scope;
+  words: Words;
+  catalog: Catalog;
+  report: (diagnostic: Diagnostic) => void;
+}
+
+/** Where a step stands. */
+export interface Place {
+  visit: Visit;
+  phase: Phase;
+  section: string;
+  path: Path;
+}
+
+/** Turns one step of a recipe into a step of the plan, or nothing where this car has nothing to do. */
+export function compile(compiler: Compiler, place: Place, step: RecipeStep): Step | undefined {
+  const { scope } = compiler;
+  if (!matches(step.when, scope.car.fitted)) return undefined;
+  const [verb, second] = verbsOf(step);
+  if (verb === undefined || second !== undefined) return oneVerb(compiler, place, verb, second);
+  const things = targetsOf(step).flatMap((name) => targets(compiler, place, step, verb, name));
+  const pairs = things.flatMap((thing) => {
+    const change = changeTo(verb, step, thing);
+    return change ? [{ thing, change }] : [];
+  });
+  if (pairs.length === 0) return undefined;
+  const does = pairs.map((pair) => pair.change);
+  return assemble(
+    compiler,
+    place,
+    step,
+    does[0]?.verb ?? verb,
+    pairs.map((pair) => pair.thing),
+    does,
+  );
+}
+
+function oneVerb(
+  compiler: Compiler,
+  place: Place,
+  verb: string | undefined,
+  second: string | undefined,
+): undefined {
+  const { source } = place.visit.recipe;
+  const message =
+    verb === undefined
+      ? "This step has no verb."
+      : `This step has two verbs: '${verb}' and '${second}'.`;
+  compiler.report({
+    code: "one-verb",
+    message,
+    span: source.spanOf(place.path),
+    hints: ["A step holds one verb and what it acts on."],
+    related: [],
+  });
+  return undefined;
+}
+
+function targets(
+  compiler: Compiler,
+  place: Place,
+  step: RecipeStep,
+  verb: string,
+  name: string,
+): Thing[] {
+  const { scope } = compiler;
+  const { visit } = place;
+  const span = visit.recipe.source.spanOf(place.path);
+  if (!scope.names.has(name.split("@")[0] ?? "")) {
+    compiler.report({
+      code: "unknown-name",
+      message: `Nothing in this range or recipe is called '${name}'.`,
+      span,
+      hints: didYouMean(name, scope.names),
+      related: [],
+    });
+    return [];
+  }
+  const things = thingsAt(scope, visit, step, name);
+  const wrong = things.find((thing) => !verbs[verb]?.on.includes(thing.is));
+  if (wrong)
+    compiler.report({
+      code: "wrong-object",
+      message: `'${verb}' cannot act on the ${wrong.is} '${name}'.`,
+      span,
+      hints: [`It acts on: ${verbs[verb]?.on.join(", ")}.`],
+      related: [],
+    });
+  checkCount(compiler, step, things, span);
+  return wrong ? [] : things;
+}
+
+function thingsAt(scope: Scope, visit: Visit, step: RecipeStep, name: string): Thing[] {
+  const positions = step.at === undefined ? [visit.position] : scope.car.positions(step.at);
+  const keys = positions.flatMap((position) => referTo(scope.things, name, position, scope.car));
+  return [...new Set(keys)].flatMap((key) => scope.things.get(key) ?? []);
+}
+
+function checkCount(
+  compiler: Compiler,
+  step: RecipeStep,
+  things: readonly Thing[],
+  span: Diagnostic["span"],
+): void {
+  for (const thing of things) {
+    const full = thing.fixing?.full ?? thing.welds;
+    if (full === undefined || step.count === undefined || step.count === full) continue;
+    compiler.report({
+      code: "count-mismatch",
+      message: `The recipe counts ${step.count} of '${thing.key}', the range ${full}.`,
+      ...(span ? { span } : {}),
+      hints: ["Count on the car and mend whichever is wrong."],
+      related: [],
+    });
+  }
+}
+
+function assemble(
+  compiler: Compiler,
+  place: Place,
+  step: RecipeStep,
+  verb: string,
+  things: Thing[],
+  does: Change[],
+): Step {
+  const { visit, phase } = place;
+  const { data, source } = visit.recipe;
+  const part = things.find((thing) => thing.is === "part");
+  const hold = holdOf(compiler, step, verb, things[0]);
+  const critical = step.critical ?? part?.critical;
+  return {
+    n: "",
+    id: idOf(place, step, verb, does),
+    phase,
+    task: data.recipe,
+    title: data.name,
+    position: visit.position,
+    verb,
+    ...(part ? { part: part.name } : {}),
+    fixings: fixingsOf(does, things),
+    says: sentence(compiler.words, step, verb, does, things),
+    does,
+    tools: [...new Set(step.tools ?? things.flatMap((thing) => thing.fixing?.tool ?? []))],
+    ...(hold ? { hold } : {}),
+    ...printed(compiler, step),
+    found: foundNotes(compiler, does, things),
+    ...(critical === undefined ? {} : { critical }),
+    people: step.people ?? part?.people ?? 1,
+    minutes: step.time ? [...step.time] : [0, 0, 0],
+    zone: things[0]?.zone || data.repairs || "",
+    origin: { file: source.file, path: place.path },
+  };
+}
+
+type Printed = Pick<
+  Step,
+  | "uses"
+  | "messages"
+  | "note"
+  | "figures"
+  | "facts"
+  | "readings"
+  | "checks"
+  | "night"
+  | "count"
+  | "wait"
+>;
+
+function printed(compiler: Compiler, step: RecipeStep): Printed {
+  const figures = Object.values(step.figures ?? {});
+  const counts = step.of !== undefined && step.count !== undefined;
+  return {
+    uses: (step.uses ?? []).map((use) => ({ ...use })),
+    messages: (step.warn ?? []).flatMap((warn) => messageOf(compiler, warn)),
+    ...(step.note === undefined ? {} : { note: step.note }),
+    figures: figures.map((figure) => ({ text: textOf(figure), mark: markOf(figure.source) })),
+    facts: (step.facts ?? []).map((fact) => ({ ...fact })),
+    readings: (step.readings ?? []).map((reading) => ({ ...reading })),
+    checks: [...(step.checks ?? [])],
+    night: step.night ?? false,
+    ...(counts ? { count: { expect: step.count ?? 0, of: step.of ?? "" } } : {}),
+    wait: step.wait ? textOf(step.wait) : "",
+  };
+}
+
+function idOf(place: Place, step: RecipeStep, verb: string, does: readonly Change[]): string {
+  const { visit, section } = place;
+  const side = visit.position === "" ? "" : `.${visit.position}`;
+  const objects = [...new Set(does.map((change) => change.object))].join("+");
+  const setting = step.to === undefined ? "" : `-${step.to.replaceAll(" ", "-")}`;
+  const round = step.round === undefined ? "" : `-${step.round}`;
+  return `${visit.recipe.data.recipe}${side}.${section}.${step.id ?? `${verb}-${objects}${setting}${round}`}`;
+}
+
+function fixingsOf(does: readonly Change[], things: readonly Thing[]): Step["fixings"] {
+  return does.flatMap((change, i) => {
+    const fixing = things[i]?.fixing;
+    const { object: kind, place, count = 0 } = change;
+    return fixing ? [{ kind, place, count, oneUse: fixing.oneUse }] : [];
+  });
+}
+
+/** A named or written-out safety message. */
+export function messageOf(compiler: Compiler, warn: string | Message): Message[] {
+  if (typeof warn !== "string") return [warn];
+  const message = compiler.catalog.messages[warn];
+  return message ? [message] : [];
+}
+
+function foundNotes(
+  compiler: Compiler,
+  does: readonly Change[],
+  things: readonly Thing[],
+): string[] {
+  const names = new Set([
+    ...does.map((change) => change.object),
+    ...things.flatMap((thing) => thing.host?.split("@")[0] ?? []),
+  ]);
+  return compiler.scope.car.found
+    .filter(
+      (note) =>
+        names.has(note.fixing ?? note.part ?? "") || note.awkward?.some((part) => names.has(part)),
+    )
+    .map((note) => note.note);
+}

@@ -1,0 +1,145 @@
+import type { Step } from "../model/plan.js";
+import { stateWords, verbs } from "../model/verbs.js";
+import { type Key, type Need, type World, changeKey } from "../model/world.js";
+import type { Visit } from "./closure.js";
+import type { RecipeStep } from "./recipe-step.js";
+import { type Scope } from "./closure.js";
+import { referTo } from "./things.js";
+
+/** A compiled step with the recipe step it came from. */
+export interface Compiled {
+  step: Step;
+  raw: RecipeStep;
+}
+
+/** One visit's steps, by section, as compiled. */
+export interface CompiledVisit {
+  visit: Visit;
+  strip: Compiled[];
+  refit: Compiled[];
+  check: Compiled[];
+  /** prepare, record, work and close, in that order: a chain for repairs and for every-job recipes. */
+  chain: Compiled[];
+}
+
+/** What the recipes ask for, kept by change: needs, gates and duties. */
+export function dutiesOf(
+  scope: Scope,
+  compiled: readonly CompiledVisit[],
+): Pick<World, "needs" | "gates" | "duties"> {
+  const needs = new Map<string, Need[]>();
+  const gates = new Map<string, Key[]>();
+  const add = <T>(map: Map<string, T[]>, key: string, values: readonly T[]): void => {
+    map.set(key, [...(map.get(key) ?? []), ...values]);
+  };
+  const each = (item: Compiled, give: (key: string) => void): void =>
+    item.step.does.forEach((c) => give(changeKey(c)));
+  for (const one of compiled) {
+    for (const item of [...one.strip, ...one.refit]) {
+      each(item, (key) =>
+        add(needs, key, [
+          ...written(scope, one.visit, item, 1),
+          ...offNeeds(scope, one.visit, compiled),
+        ]),
+      );
+    }
+    const refitDone = one.refit.flatMap(doneNeeds);
+    for (const [before, list] of [
+      [refitDone, one.check],
+      [[], one.chain],
+    ] as const) {
+      chain(list, before, (item, previous) => {
+        const own = item.raw.needs ? written(scope, one.visit, item, 15) : previous;
+        const closing = ["prepare", "close"].includes(item.step.phase);
+        const off = closing || list === one.check ? [] : offNeeds(scope, one.visit, compiled);
+        each(item, (key) => add(needs, key, [...own, ...off]));
+      });
+      const holds: Key[] = [];
+      for (const item of list) {
+        each(item, (key) => add(gates, key, [...holds]));
+        if (item.step.hold) holds.push(...item.step.does.map((c) => c.object));
+      }
+    }
+  }
+  const asked = compiled.flatMap(({ check, chain }) => [...check, ...chain]);
+  const duties = asked.flatMap(({ step }) =>
+    step.does.map((change) => ({ change, origin: step.origin })),
+  );
+  return { needs, gates, duties };
+}
+
+function chain(
+  list: readonly Compiled[],
+  start: Need[],
+  give: (item: Compiled, previous: Need[]) => void,
+): void {
+  let previous = start;
+  for (const item of list) {
+    give(item, previous);
+    previous = doneNeeds(item);
+  }
+}
+
+function doneNeeds({ step }: Compiled): Need[] {
+  return step.does.map((change): Need => ({
+    law: 15,
+    origin: step.origin,
+    done: changeKey(change),
+  }));
+}
+
+/** The needs that a step writes itself: 'front-seat forward', 'floor wiped 2'. */
+function written(scope: Scope, visit: Visit, { raw, step }: Compiled, law: 1 | 15): Need[] {
+  return (raw.needs ?? []).flatMap((text): Need[] => {
+    const [name = "", state = "", round] = text.split(" ");
+    const keys = referTo(scope.things, name, visit.position, scope.car);
+    const { origin } = step;
+    const workVerb = Object.keys(verbs).find((verb) => verbs[verb]?.gives === state);
+    if (workVerb === undefined || stateWords.includes(state))
+      return keys.map((key): Need => ({
+        law: ["live", "isolated"].includes(state) ? 6 : law,
+        origin,
+        key,
+        state,
+      }));
+    const suffix = round === undefined ? "" : ` ${round}`;
+    return keys.map((key): Need => ({ law, origin, done: `${workVerb} ${key}${suffix}` }));
+  });
+}
+
+/** What a recipe needs off, eased or isolated, it needs so for every change it makes, both ways. */
+function offNeeds(scope: Scope, visit: Visit, compiled: readonly CompiledVisit[]): Need[] {
+  const origin = { file: visit.recipe.source.file, path: [] };
+  const isolated = visit.needsIsolated.map((key): Need => ({
+    law: 6,
+    origin,
+    key,
+    state: "isolated",
+  }));
+  const off = visit.after.flatMap(({ id, path }): Need[] => {
+    const other = compiled.find((one) => one.visit.id === id)?.visit;
+    const { strips, eases } = other?.recipe.data ?? {};
+    const part = strips ?? eases;
+    if (
+      other === undefined ||
+      part === undefined ||
+      (visit.needsIsolated.length > 0 && isolates(other))
+    )
+      return [];
+    const keys = referTo(scope.things, part, other.position, scope.car);
+    return keys.map((key): Need => ({
+      law: 1,
+      origin: { ...origin, path },
+      key,
+      state: strips ? "off" : "eased",
+    }));
+  });
+  return [...isolated, ...off];
+}
+
+/** Whether a recipe isolates a supply: it is then needed for that, not for its part. */
+export function isolates(visit: Visit): boolean {
+  return (visit.recipe.data.strip ?? []).some(
+    (step) => step.isolate !== undefined || step.drain !== undefined,
+  );
+}

@@ -1,0 +1,30 @@
+import type { Hold } from "../model/plan.js";
+import type { Thing } from "../model/world.js";
+import type { Compiler } from "./compile.js";
+import type { RecipeStep } from "./recipe-step.js";
+
+const kinds: Record<string, Hold["kind"]> = {
+  hold: "hold",
+  witness: "witness",
+  decide: "decision",
+};
+
+/** What a hold, witness point or decision prints, where the verb is one. */
+export function holdOf(
+  compiler: Compiler,
+  step: RecipeStep,
+  verb: string,
+  thing: Thing | undefined,
+): Hold | undefined {
+  const kind = kinds[verb];
+  if (kind === undefined || thing === undefined) return undefined;
+  const role = step.role ?? "lead-technician";
+  return {
+    kind,
+    name: thing.words,
+    role: compiler.catalog.roles[role]?.name ?? role,
+    accept: step.accept ?? "",
+    readings: (step.readings ?? []).map((reading) => ({ ...reading })),
+    choices: [...(step.choices ?? [])],
+  };
+}
