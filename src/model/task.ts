@@ -11,4 +11,6 @@ export interface Task {
   /** Supplies that this task isolates, and those that it needs isolated. */
   isolates: readonly string[];
   needsIsolated: readonly string[];
+  /** Steps that need a supply live: step id and supply. */
+  liveSteps: readonly (readonly [string, string])[];
 }

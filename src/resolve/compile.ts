@@ -2,7 +2,7 @@ import type { Diagnostic } from "../diagnostics/diagnostic.js";
 import { didYouMean } from "../diagnostics/nearest.js";
 import { markOf, textOf } from "../figures/format.js";
 import type { Catalog } from "../model/library.js";
-import type { Message, Minutes, Phase, Step } from "../model/plan.js";
+import type { Message, Phase, Step } from "../model/plan.js";
 import type { Path } from "../model/source.js";
 import { verbs } from "../model/verbs.js";
 import type { Words } from "../model/words.js";

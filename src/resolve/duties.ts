@@ -1,9 +1,8 @@
 import type { Step } from "../model/plan.js";
 import { stateWords, verbs } from "../model/verbs.js";
 import { type Key, type Need, type World, changeKey } from "../model/world.js";
-import type { Visit } from "./closure.js";
+import type { Scope, Visit } from "./closure.js";
 import type { RecipeStep } from "./recipe-step.js";
-import { type Scope } from "./closure.js";
 import { referTo } from "./things.js";
 
 /** A compiled step with the recipe step it came from. */
@@ -43,23 +42,22 @@ export function dutiesOf(
         ]),
       );
     }
-    const refitDone = one.refit.flatMap(doneNeeds);
-    for (const [before, list] of [
-      [refitDone, one.check],
-      [[], one.chain],
-    ] as const) {
-      chain(list, before, (item, previous) => {
-        const own = item.raw.needs ? written(scope, one.visit, item, 15) : previous;
-        const closing = ["prepare", "close"].includes(item.step.phase);
-        const off = closing || list === one.check ? [] : offNeeds(scope, one.visit, compiled);
-        each(item, (key) => add(needs, key, [...own, ...off]));
-      });
-      const holds: Key[] = [];
+    const listNeeds = (
+      list: readonly Compiled[],
+      start: readonly Need[],
+      off: (step: Step) => boolean,
+    ): void => {
+      let previous = start;
       for (const item of list) {
-        each(item, (key) => add(gates, key, [...holds]));
-        if (item.step.hold) holds.push(...item.step.does.map((c) => c.object));
+        const own = item.raw.needs ? written(scope, one.visit, item, 15) : previous;
+        const all = off(item.step) ? [...own, ...offNeeds(scope, one.visit, compiled)] : own;
+        each(item, (key) => add(needs, key, all));
+        previous = doneNeeds(item);
       }
-    }
+    };
+    listNeeds(one.check, one.refit.flatMap(doneNeeds), () => false);
+    listNeeds(one.chain, [], ({ phase }) => phase === "record" || phase === "repair");
+    for (const list of [one.check, one.chain]) gate(list, (key, holds) => add(gates, key, holds));
   }
   const asked = compiled.flatMap(({ check, chain }) => [...check, ...chain]);
   const duties = asked.flatMap(({ step }) =>
@@ -68,15 +66,12 @@ export function dutiesOf(
   return { needs, gates, duties };
 }
 
-function chain(
-  list: readonly Compiled[],
-  start: Need[],
-  give: (item: Compiled, previous: Need[]) => void,
-): void {
-  let previous = start;
-  for (const item of list) {
-    give(item, previous);
-    previous = doneNeeds(item);
+/** A hold stands before every later step of its own list. */
+function gate(list: readonly Compiled[], give: (key: string, holds: Key[]) => void): void {
+  const holds: Key[] = [];
+  for (const { step } of list) {
+    for (const change of step.does) give(changeKey(change), [...holds]);
+    if (step.hold) holds.push(...step.does.map((change) => change.object));
   }
 }
 

@@ -1,0 +1,160 @@
+import type { Diagnostic, Outcome } from "../diagnostics/diagnostic.js";
+import type { RangeFile } from "../model/generated/range.js";
+import type { RecipeFile } from "../model/generated/recipe.js";
+import type { Filed, Library } from "../model/library.js";
+import type { Phase, Step } from "../model/plan.js";
+import type { Task } from "../model/task.js";
+import { verbs } from "../model/verbs.js";
+import type { Words } from "../model/words.js";
+import type { World } from "../model/world.js";
+import { carState } from "./car-state.js";
+import { type Scope, type Visit, closure } from "./closure.js";
+import { type Compiler, compile } from "./compile.js";
+import { type Compiled, type CompiledVisit, dutiesOf, isolates } from "./duties.js";
+import { namesOf } from "./names.js";
+import { ownThings } from "./own-things.js";
+import type { RecipeStep } from "./recipe-step.js";
+import { reverse } from "./reverse.js";
+import { referTo, thingsOf } from "./things.js";
+import { type Fitted, matches } from "./when.js";
+
+/** What a job asks for: a recipe of a range, on a car with these options and found notes. */
+export interface Request {
+  range: Filed<RangeFile>;
+  recipe: Filed<RecipeFile>;
+  recipes: readonly Filed<RecipeFile>[];
+  catalog: Library["catalog"];
+  fitted: Fitted;
+  found: NonNullable<import("../model/generated/car.js").CarFile["found"]>;
+  words: Words;
+}
+
+/** The world that a plan is held against, and the tasks of which one is made. */
+export interface Resolved {
+  world: World;
+  tasks: Task[];
+}
+
+/** Works out everything that must come off for a job, and what the work and its undoing ask for. */
+export function resolve(request: Request): Outcome<Resolved> {
+  const { range, recipe, recipes, fitted } = request;
+  const steering = range.data.steering;
+  const car = carState(
+    fitted,
+    request.found,
+    steering === undefined ? undefined : fitted[steering],
+  );
+  const things = thingsOf(range, car);
+  const inRange = recipes.filter((one) => matches(one.data.when, fitted));
+  const everyJob = inRange.filter((one) => one.data["every-job"] === true);
+  for (const thing of inRange.flatMap(ownThings)) things.set(thing.key, thing);
+  for (const thing of things.values())
+    thing.looksAt = thing.looksAt.flatMap((ref) => referTo(things, ref, thing.position, car));
+  const names = new Set([
+    ...namesOf(range.data),
+    ...[...things.values()].map((thing) => thing.name),
+  ]);
+  const scope: Scope = { recipes, things, names, car };
+  const { visits, diagnostics } = closure(scope, [
+    recipe,
+    ...everyJob.filter((one) => one !== recipe),
+  ]);
+  const compiler: Compiler = {
+    scope,
+    words: request.words,
+    catalog: request.catalog,
+    report: (d) => diagnostics.push(d),
+  };
+  const compiled = visits.map((visit) => compileVisit(compiler, visit));
+  const tasks = compiled.map(taskOf);
+  const { strips, eases } = recipe.data;
+  const goals = [strips ?? eases ?? []].flat().flatMap((part) => referTo(things, part, "", car));
+  const hotWork = visits.some((visit) => visit.recipe.data["hot-work"] === true);
+  const world: World = { things, ...dutiesOf(scope, compiled), goals, hotWork };
+  return { value: { world, tasks }, diagnostics: unique(diagnostics) };
+}
+
+const sectionPhase: Record<string, Phase> = {
+  prepare: "prepare",
+  strip: "strip",
+  refit: "refit",
+  check: "refit",
+  record: "record",
+  work: "repair",
+  close: "close",
+};
+
+function compileVisit(compiler: Compiler, visit: Visit): CompiledVisit {
+  const { data } = visit.recipe;
+  const one = (section: string, step: RecipeStep, path: (string | number)[]): Compiled[] => {
+    const step2 = compile(
+      compiler,
+      { visit, phase: sectionPhase[section] ?? "repair", section, path },
+      step,
+    );
+    return step2 ? [{ step: step2, raw: step }] : [];
+  };
+  const list = (section: "prepare" | "strip" | "check" | "record" | "work" | "close"): Compiled[] =>
+    (data[section] ?? []).flatMap((step, i) => one(section, step, [section, i]));
+  const strip = data.strip ?? [];
+  const refit =
+    data.refit === undefined || data.refit === "reversed"
+      ? reverse(strip).flatMap(({ step, index }) => one("refit", step, ["strip", index]))
+      : data.refit.flatMap((step, i) => one("refit", step, ["refit", i]));
+  const chain = [...list("prepare"), ...list("record"), ...list("work"), ...list("close")];
+  const compiled = { visit, strip: list("strip"), refit, check: list("check"), chain };
+  shareMinutes(compiled);
+  return compiled;
+}
+
+/** Spreads a recipe's hands-on time evenly over those of its steps that have none of their own. */
+function shareMinutes({ visit, strip, refit, check, chain }: CompiledVisit): void {
+  const total = visit.recipe.data.time;
+  const steps = [...strip, ...refit, ...check, ...chain]
+    .map((item) => item.step)
+    .filter((step) => step.minutes[1] === 0);
+  if (total === undefined) return;
+  const share = (minutes: number): number => Math.round((minutes / steps.length) * 10) / 10;
+  for (const step of steps) step.minutes = [share(total[0]), share(total[1]), share(total[2])];
+}
+
+function taskOf({ visit, strip, refit, check, chain }: CompiledVisit): Task {
+  const { data } = visit.recipe;
+  const of = (phase: Phase): Step[] =>
+    chain.map((item) => item.step).filter((step) => step.phase === phase);
+  const absent = [...strip, ...refit].some(({ step }) =>
+    step.does.some((change) => change.verb === "fit-new"),
+  );
+  return {
+    id: visit.id,
+    title: data.name,
+    steps: {
+      prepare: of("prepare"),
+      strip: absent ? [] : strip.map((item) => item.step),
+      record: of("record"),
+      repair: of("repair"),
+      refit: [...refit, ...check].map((item) => item.step),
+      close: of("close"),
+    },
+    after: visit.after.map((other) => other.id),
+    isolates: isolates(visit)
+      ? strip.flatMap(({ step }) =>
+          verbs[step.verb]?.effect === "isolate" ? step.does.map((c) => c.object) : [],
+        )
+      : [],
+    needsIsolated: visit.needsIsolated,
+    liveSteps: [...strip, ...refit].flatMap(({ raw, step }) =>
+      (raw.needs ?? [])
+        .filter((n) => n.endsWith(" live"))
+        .map((n) => [step.id, n.split(" ")[0] ?? ""] as const),
+    ),
+  };
+}
+
+function unique(diagnostics: readonly Diagnostic[]): Diagnostic[] {
+  const seen = new Set<string>();
+  return diagnostics.filter((d) => {
+    const key = `${d.code} ${d.message} ${d.span?.file} ${d.span?.start}`;
+    return !seen.has(key) && seen.add(key);
+  });
+}
