@@ -1,0 +1,94 @@
+import { verbs } from "../model/verbs.js";
+import { type Change, type Key, type Thing, type World, changeKey, keyOf } from "../model/world.js";
+import type { State, Tally } from "./state.js";
+
+type Apply = (state: State, key: Key, change: Change, world: World) => void;
+
+const setPart =
+  (to: string): Apply =>
+  (state, key) =>
+    void state.parts.set(key, to);
+
+const effects: Record<string, Apply> = {
+  out: (state, key, change) => {
+    const tally = tallyOf(state, key);
+    tally.in -= change.count ?? 0;
+    tally.off += change.count ?? 0;
+  },
+  in: (state, key, change) => {
+    const tally = tallyOf(state, key);
+    const [count, fresh] = [change.count ?? 0, change.fresh ?? 0];
+    const loose = tally.off - tally.back - tally.renewed - tally.leftOut + tally.added;
+    tally.in += count;
+    tally.back += count - fresh;
+    tally.renewed += fresh;
+    tally.added += Math.max(0, count - loose);
+  },
+  "leave-out": (state, key, change) => {
+    tallyOf(state, key).leftOut += change.count ?? 0;
+  },
+  "part-join": (state, key, _, world) => {
+    state.parted.add(key);
+    if (world.things.get(key)?.untested === undefined) state.unproven.add(key);
+  },
+  "make-join": (state, key) => void state.parted.delete(key),
+  off: setPart("off"),
+  on: setPart("on"),
+  "cut-off": setPart("gone"),
+  "fit-new": setPart("on"),
+  "leave-off": setPart("left-off"),
+  ease: setPart("eased"),
+  settle: setPart("on"),
+  "try-in": setPart("trial"),
+  "take-out": setPart("off"),
+  isolate: (state, key) => void state.isolated.add(key),
+  restore: (state, key) => void state.isolated.delete(key),
+  begin: (state, key) => void state.begun.add(key),
+  end: (state, key) => void state.begun.delete(key),
+  move: (state, key, change) => void state.settings.set(key, change.to ?? ""),
+  prove: (state, key, _, world) => {
+    for (const join of world.things.get(key)?.proves ?? [])
+      if (!state.parted.has(join)) state.unproven.delete(join);
+  },
+  release: (state, key, _, world) => {
+    state.released.add(key);
+    for (const seen of world.things.get(key)?.looksAt ?? []) state.releasedFor.add(seen);
+  },
+  work: (state, key, change) => {
+    const reached = state.worked.get(key) ?? new Set<string>();
+    reached.add(verbs[change.verb]?.gives ?? change.verb);
+    state.worked.set(key, reached);
+    if (
+      !["inspect", "measure", "photograph", "look-at", "test", "compare", "mark", "wait"].includes(
+        change.verb,
+      )
+    )
+      state.releasedFor.delete(key);
+  },
+};
+
+/** Makes one change to the state. */
+export function apply(state: State, change: Change, world: World): void {
+  const effect = verbs[change.verb]?.effect ?? "work";
+  effects[effect]?.(state, keyOf(change.object, change.place), change, world);
+  state.done.add(changeKey(change));
+}
+
+/** The tally of a fixing; one that the range does not know starts at nothing. */
+export function tallyOf(state: State, key: Key): Tally {
+  const tally = state.tallies.get(key) ?? {
+    in: 0,
+    off: 0,
+    added: 0,
+    back: 0,
+    renewed: 0,
+    leftOut: 0,
+  };
+  state.tallies.set(key, tally);
+  return tally;
+}
+
+/** The thing that a change acts on. */
+export function thingOf(world: World, change: Change): Thing | undefined {
+  return world.things.get(keyOf(change.object, change.place));
+}

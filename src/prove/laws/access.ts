@@ -1,0 +1,71 @@
+import type { Key, World } from "../../model/world.js";
+import type { Breach, Law, Moment } from "../law.js";
+import { breachIf } from "../law.js";
+import { unmet } from "../needs.js";
+import { type State, isOff } from "../state.js";
+
+/** Law 1: a part comes off only when all that holds or covers it, on this car, is off. */
+export const access: Law = {
+  law: 1,
+  code: "access",
+  name: "Access",
+  before: (moment) => [...unmet(moment, 1), ...held(moment), ...covered(moment), ...hostOn(moment)],
+};
+
+function held({ world, state, thing, effect }: Moment): Breach[] {
+  const holding = effect === "off" ? thing.holders : effect === "ease" ? thing.easedBy : [];
+  const gripping = holding.filter((key) => holds(world, state, key));
+  const welds =
+    effect === "cut-off"
+      ? thing.weldedBy.filter((key) => !state.worked.get(key)?.has("separated"))
+      : [];
+  return [...gripping, ...welds].map((key) => ({
+    message: `the ${thing.words} is still held by '${key}'`,
+    related: originOf(world, key, "holds it"),
+  }));
+}
+
+function holds(world: World, state: State, key: Key): boolean {
+  if (world.things.get(key)?.is === "fixing") return (state.tallies.get(key)?.in ?? 0) > 0;
+  return !state.parted.has(key);
+}
+
+const reaching = [
+  "out",
+  "in",
+  "part-join",
+  "make-join",
+  "off",
+  "on",
+  "ease",
+  "settle",
+  "cut-off",
+  "fit-new",
+];
+
+function covered({ world, state, thing, effect }: Moment): Breach[] {
+  if (!reaching.includes(effect)) return [];
+  const target = thing.host ?? thing.key;
+  const covers = [...world.things.values()].filter(
+    (one) => one.hides.includes(thing.key) || one.hides.includes(target),
+  );
+  return covers
+    .filter((one) => !isOff(state, one.key) && state.parts.get(one.key) !== "eased")
+    .map((one) => ({
+      message: `'${thing.key}' is covered by the ${one.words}`,
+      related: [{ origin: one.origin, label: "covers it" }],
+    }));
+}
+
+function hostOn({ world, state, thing, effect }: Moment): Breach[] {
+  const host = thing.host === undefined ? undefined : world.things.get(thing.host);
+  const needs = ["in", "make-join"].includes(effect) && host?.is === "part";
+  const missing =
+    needs && ["off", "absent", "gone", "left-off"].includes(state.parts.get(host.key) ?? "");
+  return breachIf(missing, `the ${host?.words} that '${thing.key}' holds is not in its place`);
+}
+
+function originOf(world: World, key: Key, label: string): NonNullable<Breach["related"]> {
+  const thing = world.things.get(key);
+  return thing ? [{ origin: thing.origin, label }] : [];
+}

@@ -1,0 +1,70 @@
+import { type World, keyOf } from "../../model/world.js";
+import type { Breach, Law, Moment } from "../law.js";
+import type { State } from "../state.js";
+import { breachIf } from "../law.js";
+
+/** Law 4: off + added = back + renewed + left out on purpose, and each opened place ends full. */
+export const count: Law = {
+  law: 4,
+  code: "count",
+  name: "Count",
+  before: (moment) => [...steps(moment), ...welds(moment)],
+  end: (world, state) => [...state.tallies.keys()].flatMap((key) => place(world, state, key)),
+};
+
+function steps({ state, change, effect, thing }: Moment): Breach[] {
+  const n = change.count ?? 0;
+  const inside = state.tallies.get(thing.key)?.in ?? 0;
+  const full = thing.fixing?.full ?? 0;
+  if (!["out", "in", "leave-out"].includes(effect)) return [];
+  return [
+    ...breachIf(!Number.isInteger(n) || n < 1, `a count of ${n} is no count`),
+    ...breachIf(
+      effect === "out" && n > inside,
+      `${n} of '${thing.key}' cannot come out: ${inside} are in`,
+    ),
+    ...breachIf(
+      effect === "in" && inside + n > full,
+      `${inside + n} of '${thing.key}' would be in: there are places for ${full}`,
+    ),
+    ...breachIf(
+      effect === "leave-out" && (change.reason ?? "") === "",
+      `'${thing.key}' is left out without a reason`,
+    ),
+    ...breachIf(
+      (change.fresh ?? 0) < 0 || (change.fresh ?? 0) > n,
+      `more of '${thing.key}' are new than go in`,
+    ),
+  ];
+}
+
+/** Work that counts (welds found, drilled, welded) counts the range's number. */
+function welds({ change, thing }: Moment): Breach[] {
+  const wrong =
+    thing.welds !== undefined && change.count !== undefined && change.count !== thing.welds;
+  return breachIf(
+    wrong,
+    `${change.verb} counts ${change.count} at '${keyOf(change.object, change.place)}', the range ${thing.welds}`,
+  );
+}
+
+function place(world: World, state: State, key: string): Breach[] {
+  const tally = state.tallies.get(key);
+  const thing = world.things.get(key);
+  if (!tally || !thing?.fixing || tally.off + tally.added === 0) return [];
+  const { off, added, back, renewed, leftOut } = tally;
+  const related = { origin: thing.origin, label: "this place" };
+  const identity = off + added === back + renewed + leftOut;
+  return [
+    ...breachIf(
+      !identity,
+      `'${key}': ${off} off + ${added} added is not ${back} back + ${renewed} renewed + ${leftOut} left out`,
+      related,
+    ),
+    ...breachIf(
+      tally.in + leftOut !== thing.fixing.full,
+      `'${key}' ends with ${tally.in} of ${thing.fixing.full}`,
+      related,
+    ),
+  ];
+}
