@@ -56,9 +56,11 @@ function finding(law: Law, breach: Breach, step?: Step): Finding {
 }
 
 function counts(world: World, state: State): CountLine[] {
-  return [...state.tallies].flatMap(([key, { in: _, ...tally }]) => {
+  return [...state.tallies].flatMap(([key, { off, added, back, renewed, leftOut }]) => {
     const thing = world.things.get(key);
-    const opened = tally.off + tally.added + tally.leftOut > 0;
-    return thing && opened ? [{ kind: thing.name, place: thing.position, ...tally }] : [];
+    const opened = off + added + leftOut > 0;
+    return thing && opened
+      ? [{ kind: thing.name, place: thing.position, off, added, back, renewed, leftOut }]
+      : [];
   });
 }

@@ -1,0 +1,1 @@
+export { open, ownLibrary, plan, type Ask, type Opened, type PlanFile } from "./pipeline.js";
