@@ -110,7 +110,7 @@ export const verbs: Readonly<Table> = {
     close: "closed",
     coat: "coated",
     compare: "compared",
-    count: "counted",
+    tally: "tallied",
     deburr: "deburred",
     dress: "dressed",
     drill: "drilled",

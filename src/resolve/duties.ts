@@ -38,7 +38,7 @@ export function dutiesOf(
       each(item, (key) =>
         add(needs, key, [
           ...written(scope, one.visit, item, 1),
-          ...offNeeds(scope, one.visit, compiled),
+          ...offNeeds(scope, one.visit, compiled).filter((need) => !spared(one, item, need)),
         ]),
       );
     }
@@ -130,6 +130,13 @@ function offNeeds(scope: Scope, visit: Visit, compiled: readonly CompiledVisit[]
     }));
   });
   return [...isolated, ...off];
+}
+
+/** Where some steps of a recipe need a supply live, only its plugs and its part want it isolated. */
+function spared({ strip }: CompiledVisit, { step }: Compiled, need: Need): boolean {
+  const hasLive = strip.some(({ raw }) => (raw.needs ?? []).some((text) => text.endsWith(" live")));
+  const isolated = "state" in need && need.state === "isolated";
+  return isolated && hasLive && !["unplug", "plug-in", "lift-out", "put-in"].includes(step.verb);
 }
 
 /** Whether a recipe isolates a supply: it is then needed for that, not for its part. */

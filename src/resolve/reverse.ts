@@ -1,21 +1,36 @@
 import { verbs } from "../model/verbs.js";
-import { type RecipeStep, verbOf } from "./recipe-step.js";
+import { type RecipeStep, targetsOf, verbOf } from "./recipe-step.js";
 
-/** Derives the way back: pairs in reverse order, each move kept ahead of the steps that it enables. */
-export function reverse(steps: readonly RecipeStep[]): { step: RecipeStep; index: number }[] {
-  const groups: { step: RecipeStep; index: number }[][] = [[]];
-  for (const [index, step] of steps.entries()) {
-    if (verbOf(step) === "move") groups.push([]);
-    groups.at(-1)?.push({ step, index });
-  }
-  return groups.reverse().flatMap((group) => {
-    const moves = group.filter(({ step }) => verbOf(step) === "move");
-    const rest = group.filter(({ step }) => verbOf(step) !== "move").reverse();
-    return [...moves, ...rest].flatMap(({ step, index }) => {
+type Placed = { step: RecipeStep; index: number };
+
+/** Derives the way back: pairs in reverse order, each move kept ahead of the steps that need its setting. */
+export function reverse(steps: readonly RecipeStep[]): Placed[] {
+  return groupsOf(steps)
+    .reverse()
+    .flatMap(([head, ...rest]) =>
+      head && verbOf(head.step) === "move" ? [head, ...rest.reverse()] : [head ?? [], rest].flat(),
+    )
+    .flatMap(({ step, index }) => {
       const back = backOf(step);
       return back ? [{ step: back, index }] : [];
     });
-  });
+}
+
+/** A move with the steps that need its setting; every other step by itself. */
+function groupsOf(steps: readonly RecipeStep[]): Placed[][] {
+  const groups: Placed[][] = [];
+  for (const [index, step] of steps.entries()) {
+    const open = groups.at(-1);
+    const head = open?.[0]?.step;
+    if (open && head && enables(head, step)) open.push({ step, index });
+    else groups.push([{ step, index }]);
+  }
+  return groups;
+}
+
+function enables(head: RecipeStep, step: RecipeStep): boolean {
+  const settings = targetsOf(head).map((name) => `${name} ${head.to ?? ""}`);
+  return verbOf(head) === "move" && (step.needs ?? []).some((need) => settings.includes(need));
 }
 
 function backOf(step: RecipeStep): RecipeStep | undefined {

@@ -176,7 +176,7 @@ clean?: (string | [(string | string), ...((string | string))[]])
 close?: (string | [(string | string), ...((string | string))[]])
 coat?: (string | [(string | string), ...((string | string))[]])
 compare?: (string | [(string | string), ...((string | string))[]])
-count?: number
+tally?: (string | [(string | string), ...((string | string))[]])
 deburr?: (string | [(string | string), ...((string | string))[]])
 dress?: (string | [(string | string), ...((string | string))[]])
 drill?: (string | [(string | string), ...((string | string))[]])
@@ -223,6 +223,7 @@ say?: string
  * The sentence for the derived way back.
  */
 back?: string
+count?: number
 /**
  * What a count of work counts: welds, holes.
  */

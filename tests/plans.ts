@@ -1,0 +1,19 @@
+import { type Ask, type PlanFile, open, plan } from "../src/index.js";
+
+/** The small invented library of the tests. */
+export const small = "tests/fixtures/small";
+
+/** Plans a job of a library and returns plan and diagnostics. */
+export function planned(ask: Partial<Ask> & { job: string }, library = small) {
+  const opened = open(library);
+  if (!opened.value) throw new Error("the library cannot be read");
+  return { opened: opened.value, ...plan(opened.value, { fitted: {}, ...ask }) };
+}
+
+/** The plan of a job that must prove. */
+export function proven(ask: Partial<Ask> & { job: string }, library = small): PlanFile {
+  const { value, diagnostics } = planned(ask, library);
+  if (!value || diagnostics.length > 0)
+    throw new Error(diagnostics.map((d) => d.message).join("\n"));
+  return value;
+}
