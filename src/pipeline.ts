@@ -69,8 +69,8 @@ export function open(folder: string): Outcome<Opened> {
     : { diagnostics: all };
 }
 
-/** From an ask to a plan with its proof: resolve, arrange, prove. */
-export function plan(opened: Opened, ask: Ask): Outcome<PlanFile> {
+/** From an ask to a plan with its proof: resolve, arrange, prove. Steps given are proven as they stand. */
+export function plan(opened: Opened, ask: Ask, given?: readonly Step[]): Outcome<PlanFile> {
   const job = findJob(opened.library, ask);
   if (!job.value) return { diagnostics: job.diagnostics };
   const { range, recipe, recipes } = job.value;
@@ -91,7 +91,7 @@ export function plan(opened: Opened, ask: Ask): Outcome<PlanFile> {
   if (!resolved.value || hasErrors(resolved.diagnostics))
     return { diagnostics: resolved.diagnostics };
   const { world, tasks } = resolved.value;
-  const arranged = arrange(tasks);
+  const arranged = given ? { ...arrange(tasks), steps: [...given] } : arrange(tasks);
   const proof = prove(world, arranged.steps);
   const car = { name: ask.car?.name ?? ask.car?.car ?? "", fitted, found, taken };
   const closed = recipes.filter((one) =>

@@ -4,10 +4,13 @@ import type { State, Tally } from "./state.js";
 
 type Apply = (state: State, key: Key, change: Change, world: World) => void;
 
+/** A part that was handled is in no known setting: it may have been moved while it was out. */
 const setPart =
   (to: string): Apply =>
-  (state, key) =>
-    void state.parts.set(key, to);
+  (state, key) => {
+    state.parts.set(key, to);
+    state.settings.delete(key);
+  };
 
 const effects: Record<string, Apply> = {
   out: (state, key, change) => {
