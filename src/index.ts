@@ -1,1 +1,10 @@
-export { open, ownLibrary, plan, type Ask, type Opened, type PlanFile } from "./pipeline.js";
+export {
+  open,
+  ownLibrary,
+  plan,
+  planFrom,
+  type Ask,
+  type Given,
+  type Opened,
+  type PlanFile,
+} from "./pipeline.js";

@@ -9,13 +9,15 @@ import type { RangeFile } from "./model/generated/range.js";
 import type { RecipeFile } from "./model/generated/recipe.js";
 import type { Filed, Library } from "./model/library.js";
 import type { Step } from "./model/plan.js";
+import type { PlanText } from "./model/generated/plan.js";
 import type { Proof } from "./model/proof.js";
 import type { Origin, Source } from "./model/source.js";
 import type { Words } from "./model/words.js";
 import { prove } from "./prove/prove.js";
 import { readLibrary, readOne } from "./read/read.js";
 import { resolve } from "./resolve/resolve.js";
-import { validate } from "./validate/validate.js";
+import { restore } from "./resolve/restore.js";
+import { validate, validateOne } from "./validate/validate.js";
 
 /** The library that comes with the package. */
 export const ownLibrary = fileURLToPath(new URL("../recipes", import.meta.url));
@@ -56,6 +58,41 @@ export interface PlanFile {
   digest: string;
 }
 
+/** A plan that somebody wrote or edited, and the file it stands in. */
+export interface Given {
+  text: PlanText;
+  file: string;
+}
+
+/** Proves a plan file against the library it came from; a library that has changed since is an error. */
+export function planFrom(opened: Opened, source: Source): Outcome<PlanFile> {
+  const { value: text, diagnostics } = validateOne<PlanText>(source, "plan");
+  if (!text) return { diagnostics };
+  const { job, range, car } = text;
+  const ask: Ask = {
+    job,
+    fitted: car.fitted,
+    car: { car: range, range, name: car.name ?? "", found: car.found ?? [] },
+  };
+  const outcome = plan({ ...opened, sources: [...opened.sources, source] }, ask, {
+    text,
+    file: source.file,
+  });
+  if (outcome.value && outcome.value.digest !== text.digest)
+    outcome.diagnostics.push(stale(source, outcome.value.digest));
+  return outcome;
+}
+
+function stale(source: Source, digest: string): Diagnostic {
+  return {
+    code: "stale-plan",
+    message: `The recipes, the car or its options have changed since this plan was written (now ${digest}).`,
+    span: source.spanOf(["digest"]),
+    hints: ["Plan the job again and make the edits anew."],
+    related: [],
+  };
+}
+
 /** Reads and validates a library: files become typed recipes, ranges and cars. */
 export function open(folder: string): Outcome<Opened> {
   const read = readLibrary(folder);
@@ -70,7 +107,7 @@ export function open(folder: string): Outcome<Opened> {
 }
 
 /** From an ask to a plan with its proof: resolve, arrange, prove. Steps given are proven as they stand. */
-export function plan(opened: Opened, ask: Ask, given?: readonly Step[]): Outcome<PlanFile> {
+export function plan(opened: Opened, ask: Ask, given?: Given): Outcome<PlanFile> {
   const job = findJob(opened.library, ask);
   if (!job.value) return { diagnostics: job.diagnostics };
   const { range, recipe, recipes } = job.value;
@@ -91,7 +128,9 @@ export function plan(opened: Opened, ask: Ask, given?: readonly Step[]): Outcome
   if (!resolved.value || hasErrors(resolved.diagnostics))
     return { diagnostics: resolved.diagnostics };
   const { world, tasks } = resolved.value;
-  const arranged = given ? { ...arrange(tasks), steps: [...given] } : arrange(tasks);
+  const derived = arrange(tasks);
+  const steps = given ? restore(given.text, given.file, tasks, world) : derived.steps;
+  const arranged = { ...derived, steps };
   const proof = prove(world, arranged.steps);
   const car = { name: ask.car?.name ?? ask.car?.car ?? "", fitted, found, taken };
   const closed = recipes.filter((one) =>

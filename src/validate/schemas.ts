@@ -9,12 +9,20 @@ export const fileKinds = ["range", "recipe", "car", "catalog"] as const;
 /** A kind of library file. */
 export type FileKind = (typeof fileKinds)[number];
 
-/** The compiled schema of each kind of file. */
-export function compileSchemas(): Record<FileKind, ValidateFunction> {
+const compiled = new Map<string, ValidateFunction>();
+
+/** The schema of one kind of file, compiled once. */
+export function schemaOf(kind: FileKind | "plan"): ValidateFunction {
+  const schema = compiled.get(kind) ?? compile(kind);
+  compiled.set(kind, schema);
+  return schema;
+}
+
+function compile(kind: string): ValidateFunction {
   const ajv = new Ajv2020({ allErrors: true, strict: true, allowUnionTypes: true, verbose: true });
   ajv.addSchema(load("shared"));
-  const compiled = fileKinds.map((kind) => [kind, ajv.compile(load(kind))] as const);
-  return Object.fromEntries(compiled) as Record<FileKind, ValidateFunction>;
+  if (kind === "plan") ajv.addSchema(load("car"));
+  return ajv.compile(load(kind));
 }
 
 function load(name: string): object {

@@ -7,11 +7,10 @@ import type { RecipeFile } from "../model/generated/recipe.js";
 import type { Library } from "../model/library.js";
 import type { Source } from "../model/source.js";
 import { explain } from "./explain.js";
-import { type FileKind, compileSchemas, fileKinds } from "./schemas.js";
+import { type FileKind, fileKinds, schemaOf } from "./schemas.js";
 
 /** Holds every file against its schema and sorts them into a typed library. */
 export function validate(sources: readonly Source[]): Outcome<Library> {
-  const schemas = compileSchemas();
   const diagnostics: Diagnostic[] = [];
   const library: Library = {
     ranges: [],
@@ -22,10 +21,17 @@ export function validate(sources: readonly Source[]): Outcome<Library> {
   for (const source of sources) {
     const kind = kindOf(source);
     if (kind === undefined) diagnostics.push(noKind(source));
-    else if (schemas[kind](source.value)) file(library, kind, source);
-    else diagnostics.push(...explain(source, schemas[kind].errors ?? []));
+    else if (schemaOf(kind)(source.value)) file(library, kind, source);
+    else diagnostics.push(...explain(source, schemaOf(kind).errors ?? []));
   }
   return { value: library, diagnostics };
+}
+
+/** Holds one file against the schema of the kind it must be; the value is there when it passes. */
+export function validateOne<T>(source: Source, kind: FileKind | "plan"): Outcome<T> {
+  const schema = schemaOf(kind);
+  if (schema(source.value)) return { value: source.value as T, diagnostics: [] };
+  return { diagnostics: explain(source, schema.errors ?? []) };
 }
 
 function firstKey(source: Source): string | undefined {

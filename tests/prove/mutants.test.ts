@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { type PlanFile, plan } from "../../src/index.js";
-import { planned } from "../plans.js";
+import type { PlanFile } from "../../src/index.js";
+import { judged, planned } from "../plans.js";
 
 type Steps = PlanFile["steps"];
 const jobs = [
@@ -13,7 +13,7 @@ describe.each(jobs)("mutants of $job $fitted", (ask) => {
   const { opened, value } = planned(ask);
   const steps = value?.steps ?? [];
   const codes = (mutant: Steps): string[] =>
-    plan(opened, ask, mutant).diagnostics.map((d) => d.code);
+    judged(opened, value, mutant).diagnostics.map((d) => d.code);
 
   it("starts from a plan that proves", () => {
     expect(steps.length).toBeGreaterThan(30);
