@@ -4,7 +4,7 @@ import { Command, CommanderError } from "commander";
 import type { Diagnostic } from "./diagnostics/diagnostic.js";
 import { format, hasErrors, toJson } from "./diagnostics/print.js";
 import type { CarFile } from "./model/generated/car.js";
-import { type Opened, open, ownLibrary, plan, recipesFor } from "./pipeline.js";
+import { type Opened, open, ownLibrary, plan, planFrom, recipesFor } from "./pipeline.js";
 import { UnreadablePath, readOne } from "./read/read.js";
 
 interface Options {
@@ -28,9 +28,9 @@ function program(): Command {
     },
   );
   common(
-    root.command("check").description("hold the whole library against its schemas and laws"),
-  ).action((options: Options) => {
-    process.exitCode = checkCommand(options);
+    root.command("check [paths...]").description("prove plan files, or the whole library"),
+  ).action((paths: string[], options: Options) => {
+    process.exitCode = checkCommand(paths, options);
   });
   return root;
 }
@@ -70,12 +70,16 @@ function planCommand(job: string, options: Options): number {
   );
 }
 
-function checkCommand(options: Options): number {
+function checkCommand(paths: readonly string[], options: Options): number {
   const opened = open(options.library);
-  const diagnostics = [
-    ...opened.diagnostics,
-    ...(opened.value && !hasErrors(opened.diagnostics) ? everyJob(opened.value) : []),
-  ];
+  const plans = paths.map((path) => readOne(path));
+  const diagnostics =
+    paths.length > 0
+      ? planFiles(opened, plans)
+      : [
+          ...opened.diagnostics,
+          ...(opened.value && !hasErrors(opened.diagnostics) ? everyJob(opened.value) : []),
+        ];
   const texts = (opened.value?.sources ?? []).map((s) => [s.file, s.text] as const);
   if (!options.json) return report(diagnostics, texts);
   const files = new Map(texts);
@@ -87,6 +91,17 @@ function checkCommand(options: Options): number {
     )}\n`,
   );
   return hasErrors(diagnostics) ? 1 : 0;
+}
+
+function planFiles(
+  opened: ReturnType<typeof open>,
+  plans: readonly ReturnType<typeof readOne>[],
+): Diagnostic[] {
+  const library = opened.value;
+  if (!library || hasErrors(opened.diagnostics)) return opened.diagnostics;
+  return plans.flatMap((read) =>
+    read.value ? planFrom(library, read.value).diagnostics : read.diagnostics,
+  );
 }
 
 function everyJob(opened: Opened): Diagnostic[] {
