@@ -8,7 +8,7 @@ import type { CarFile } from "./model/generated/car.js";
 import type { RangeFile } from "./model/generated/range.js";
 import type { RecipeFile } from "./model/generated/recipe.js";
 import type { Filed, Library } from "./model/library.js";
-import type { Step } from "./model/plan.js";
+import type { Brief, Step } from "./model/plan.js";
 import type { PlanText } from "./model/generated/plan.js";
 import type { Proof } from "./model/proof.js";
 import type { Origin, Source } from "./model/source.js";
@@ -55,6 +55,7 @@ export interface PlanFile {
     plain: { zoneChanges: number; toolChanges: number };
   };
   hotWork: boolean;
+  brief: Brief;
   digest: string;
 }
 
@@ -127,7 +128,7 @@ export function plan(opened: Opened, ask: Ask, given?: Given): Outcome<PlanFile>
   const resolved = resolve(request);
   if (!resolved.value || hasErrors(resolved.diagnostics))
     return { diagnostics: resolved.diagnostics };
-  const { world, tasks } = resolved.value;
+  const { world, tasks, brief } = resolved.value;
   const derived = arrange(tasks);
   const steps = given ? restore(given.text, given.file, tasks, world) : derived.steps;
   const arranged = { ...derived, steps };
@@ -145,6 +146,7 @@ export function plan(opened: Opened, ask: Ask, given?: Given): Outcome<PlanFile>
     proof: { laws: proof.laws },
     walk: { ...arranged.walk, plain: arranged.plain },
     hotWork: world.hotWork,
+    brief,
     digest: digestOf([range.data, fitted, found, ...closed.map((one) => one.data)]),
   };
   return { value, diagnostics: [...resolved.diagnostics, ...breaches(opened, proof)] };

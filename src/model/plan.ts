@@ -30,6 +30,23 @@ export interface Hold {
   choices: string[];
 }
 
+/** Fixings that one step takes out or puts back at one place. */
+export interface StepFixing {
+  kind: string;
+  place: string;
+  count: number;
+  oneUse: boolean;
+  /** How many of the count are new. */
+  fresh: number;
+  /** The range's full number at this place. */
+  full: number;
+  name: string;
+  plural: string;
+  size: string;
+  where: string;
+  torque?: Figure;
+}
+
 /** One instruction, one box to tick. */
 export interface Step {
   n: string;
@@ -42,7 +59,7 @@ export interface Step {
   position: string;
   verb: string;
   part?: string;
-  fixings: { kind: string; place: string; count: number; oneUse: boolean }[];
+  fixings: StepFixing[];
   says: string;
   does: Change[];
   tools: string[];
@@ -64,4 +81,34 @@ export interface Step {
   wait: string;
   zone: string;
   origin: Origin;
+}
+
+/** What a job needs and says as a whole, gathered from the range and from every recipe in it. */
+export interface Brief {
+  title: string;
+  about: string;
+  rangeName: string;
+  rangeAbout: string;
+  invented: boolean;
+  options: { option: string; name: string; value: string; words: string }[];
+  zones: Record<string, string>;
+  tasks: TaskBrief[];
+  safety: Message[];
+  permits: { who: string; what: string }[];
+  tools: { id: string; name: string; instead?: string; why?: string }[];
+  consumables: { id: string; name: string; amount?: number; unit?: string; note?: string }[];
+  spares: { name: string; count: number; note?: string }[];
+  renew: { name: string; why: string }[];
+  waste: string[];
+  worth?: { hours?: Minutes; skill?: string; risk?: string };
+}
+
+/** What the heading of a task's block says. */
+export interface TaskBrief {
+  id: string;
+  recipe: string;
+  position: string;
+  title: string;
+  minutes?: Minutes;
+  people: number;
 }

@@ -8,6 +8,7 @@ import { verbs } from "../model/verbs.js";
 import type { Words } from "../model/words.js";
 import type { Change, Thing } from "../model/world.js";
 import { changeTo } from "./changes.js";
+import { fixingsOf } from "./step-fixings.js";
 import type { Scope, Visit } from "./closure.js";
 import { holdOf } from "./hold.js";
 import { type RecipeStep, targetsOf, verbsOf } from "./recipe-step.js";
@@ -142,6 +143,7 @@ function assemble(
   things: Thing[],
   does: Change[],
 ): Step {
+  const { scope } = compiler;
   const { visit, phase } = place;
   const { data, source } = visit.recipe;
   const part = things.find((thing) => thing.is === "part");
@@ -156,7 +158,7 @@ function assemble(
     position: visit.position,
     verb,
     ...(part ? { part: part.name } : {}),
-    fixings: fixingsOf(does, things),
+    fixings: fixingsOf(does, scope.things),
     says: sentence(compiler.words, step, verb, does, things),
     does,
     tools: [...new Set(step.tools ?? things.flatMap((thing) => thing.fixing?.tool ?? []))],
@@ -209,14 +211,6 @@ function idOf(place: Place, step: RecipeStep, verb: string, does: readonly Chang
   const setting = step.to === undefined ? "" : `-${step.to.replaceAll(" ", "-")}`;
   const round = step.round === undefined ? "" : `-${step.round}`;
   return `${visit.recipe.data.recipe}${side}.${section}.${step.id ?? `${verb}-${objects}${setting}${round}`}`;
-}
-
-function fixingsOf(does: readonly Change[], things: readonly Thing[]): Step["fixings"] {
-  return does.flatMap((change, i) => {
-    const fixing = things[i]?.fixing;
-    const { object: kind, place, count = 0 } = change;
-    return fixing ? [{ kind, place, count, oneUse: fixing.oneUse }] : [];
-  });
 }
 
 /** A named or written-out safety message. */

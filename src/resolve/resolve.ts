@@ -2,11 +2,12 @@ import type { Diagnostic, Outcome } from "../diagnostics/diagnostic.js";
 import type { RangeFile } from "../model/generated/range.js";
 import type { RecipeFile } from "../model/generated/recipe.js";
 import type { Filed, Library } from "../model/library.js";
-import type { Phase, Step } from "../model/plan.js";
+import type { Brief, Phase, Step } from "../model/plan.js";
 import type { Task } from "../model/task.js";
 import { verbs } from "../model/verbs.js";
 import type { Words } from "../model/words.js";
 import type { World } from "../model/world.js";
+import { briefOf } from "./brief.js";
 import { carState } from "./car-state.js";
 import { type Scope, type Visit, closure } from "./closure.js";
 import { type Compiler, compile } from "./compile.js";
@@ -33,6 +34,7 @@ export interface Request {
 export interface Resolved {
   world: World;
   tasks: Task[];
+  brief: Brief;
 }
 
 /** Works out everything that must come off for a job, and what the work and its undoing ask for. */
@@ -71,7 +73,18 @@ export function resolve(request: Request): Outcome<Resolved> {
   const goals = [strips ?? eases ?? []].flat().flatMap((part) => referTo(things, part, "", car));
   const hotWork = visits.some((visit) => visit.recipe.data["hot-work"] === true);
   const world: World = { things, ...dutiesOf(scope, compiled), goals, hotWork };
-  return { value: { world, tasks }, diagnostics: unique(diagnostics) };
+  const steps = compiled.flatMap(({ strip, refit, check, chain }) =>
+    [...strip, ...refit, ...check, ...chain].map((item) => item.step),
+  );
+  const brief = briefOf({
+    range: range.data,
+    recipe: recipe.data,
+    catalog: request.catalog,
+    fitted,
+    visits,
+    steps,
+  });
+  return { value: { world, tasks, brief }, diagnostics: unique(diagnostics) };
 }
 
 const sectionPhase: Record<string, Phase> = {

@@ -1,5 +1,6 @@
 import type { Step } from "../model/plan.js";
 import type { PlanText } from "../model/generated/plan.js";
+import { fixingsOf } from "./step-fixings.js";
 import type { Task } from "../model/task.js";
 import { type World, keyOf } from "../model/world.js";
 
@@ -26,7 +27,7 @@ export function restore(
       phase,
       says,
       does,
-      fixings: fixingsOf(does, world),
+      fixings: fixingsOf(does, world.things),
       origin: { file, path: ["steps", i] },
     };
   });
@@ -64,11 +65,4 @@ function byHand({ n, id, phase, says, does }: PlanText["steps"][number], world: 
     zone: thing?.zone ?? "",
     origin: { file: "", path: [] },
   };
-}
-
-function fixingsOf(does: Step["does"], world: World): Step["fixings"] {
-  return does.flatMap(({ object: kind, place, count = 0 }) => {
-    const fixing = world.things.get(keyOf(kind, place))?.fixing;
-    return fixing ? [{ kind, place, count, oneUse: fixing.oneUse }] : [];
-  });
 }

@@ -1,0 +1,94 @@
+import type { RangeFile } from "../model/generated/range.js";
+import type { RecipeFile } from "../model/generated/recipe.js";
+import type { Catalog, Filed } from "../model/library.js";
+import type { Brief, Message, Minutes, Step } from "../model/plan.js";
+import type { Visit } from "./closure.js";
+import type { Fitted } from "./when.js";
+
+/** What the brief is gathered from. */
+export interface BriefInput {
+  range: RangeFile;
+  recipe: RecipeFile;
+  catalog: Catalog;
+  fitted: Fitted;
+  visits: readonly Visit[];
+  steps: readonly Step[];
+}
+
+/** Gathers what the job as a whole needs and says; every list keeps the order of the recipes. */
+export function briefOf(input: BriefInput): Brief {
+  const { range, recipe, visits, catalog } = input;
+  const recipes = [...new Set(visits.map((visit) => visit.recipe))];
+  const all = <T>(pick: (data: RecipeFile) => readonly T[] | undefined): T[] =>
+    distinct(recipes.flatMap((one) => [...(pick(one.data) ?? [])]));
+  return {
+    title: recipe.name,
+    about: recipe.about ?? "",
+    rangeName: range.name,
+    rangeAbout: range.about,
+    invented: range.invented,
+    options: optionsOf(range, input.fitted),
+    zones: range.zones,
+    tasks: visits.map(taskBrief),
+    safety: all((data) => data.safety).flatMap((message) => messageIn(catalog, message)),
+    permits: all((data) => data.permits),
+    tools: toolsOf(input, recipes),
+    consumables: consumablesOf(input),
+    spares: all((data) => data.spares),
+    renew: all((data) => data.renew),
+    waste: all((data) => data.waste),
+    ...(recipe.worth === undefined ? {} : { worth: recipe.worth }),
+  };
+}
+
+function distinct<T>(values: readonly T[]): T[] {
+  const seen = new Map(values.map((value) => [JSON.stringify(value), value]));
+  return [...seen.values()];
+}
+
+function messageIn(catalog: Catalog, message: string | Message): Message[] {
+  if (typeof message !== "string") return [message];
+  const known = catalog.messages[message];
+  return known ? [known] : [];
+}
+
+function optionsOf(range: RangeFile, fitted: Fitted): Brief["options"] {
+  return Object.entries(range.options).map(([option, { name, values }]) => {
+    const value = fitted[option] ?? "";
+    return { option, name, value, words: values[value] ?? value };
+  });
+}
+
+function taskBrief({ id, recipe, position }: Visit): Brief["tasks"][number] {
+  const { recipe: name, name: title, time, people = 1 } = recipe.data;
+  const minutes: Minutes | undefined = time ? [...time] : undefined;
+  return { id, recipe: name, position, title, people, ...(minutes ? { minutes } : {}) };
+}
+
+function toolsOf(
+  { catalog, steps }: BriefInput,
+  recipes: readonly Filed<RecipeFile>[],
+): Brief["tools"] {
+  const ids = [
+    ...recipes.flatMap((one) => one.data.tools ?? []),
+    ...steps.flatMap((step) => step.tools),
+  ];
+  return distinct(ids).map((id) => ({ id, ...(catalog.tools[id] ?? { name: id }) }));
+}
+
+/** Amounts of the same supply are added up; a use without an amount only names it. */
+function consumablesOf({ catalog, steps }: BriefInput): Brief["consumables"] {
+  const uses = steps.flatMap((step) => step.uses);
+  const ids = distinct(uses.map((use) => use.consumable));
+  return ids.map((id) => {
+    const mine = uses.filter((use) => use.consumable === id);
+    const amount = mine.reduce((sum, use) => sum + (use.amount ?? 0), 0);
+    const note = distinct(mine.flatMap((use) => use.note ?? [])).join("; ");
+    return {
+      id,
+      ...(catalog.consumables[id] ?? { name: id }),
+      ...(amount > 0 ? { amount } : {}),
+      ...(note ? { note } : {}),
+    };
+  });
+}
