@@ -1,0 +1,49 @@
+import { markOf, textOf } from "../figures/format.js";
+import type { Step, StepFixing } from "../model/plan.js";
+import { verbs } from "../model/verbs.js";
+import { marked } from "./marks.js";
+
+/** What the count column says of one fixing at one place, as the template reads it. */
+export interface CountLine {
+  name: string;
+  size: string;
+  count: number;
+  bag: string;
+  out: boolean;
+  /** Fewer were found than the range has. */
+  short: boolean;
+  full: number;
+  fresh: number;
+  allNew: boolean;
+  torque: string;
+}
+
+/** The count column of a step that takes fixings out or puts them back. */
+export function countLines(step: Step, bag: number | undefined): CountLine[] {
+  const out = verbs[step.verb]?.effect === "out";
+  return step.fixings.map((fixing) => ({
+    name: fixing.count === 1 ? fixing.name : fixing.plural,
+    size: fixing.size,
+    count: fixing.count,
+    bag: bag === undefined || fixing.oneUse ? "" : String(bag),
+    out,
+    short: out && fixing.count < fixing.full,
+    full: fixing.full,
+    fresh: fixing.fresh,
+    allNew: !out && fixing.fresh === fixing.count,
+    torque: out ? "" : torqueText(fixing),
+  }));
+}
+
+function torqueText({ torque }: StepFixing): string {
+  if (torque === undefined) return "";
+  const text = textOf(torque);
+  return marked(text, []).concat(`<sup>${markOf(torque.source)}</sup>`);
+}
+
+/** How many joins a step parts or joins. */
+export function joinsOf(step: Step): number {
+  return step.does.filter(({ verb }) =>
+    ["part-join", "make-join"].includes(verbs[verb]?.effect ?? ""),
+  ).length;
+}

@@ -1,0 +1,37 @@
+import { readFileSync, readdirSync } from "node:fs";
+import Handlebars from "handlebars";
+import type { Words } from "../model/words.js";
+import { type SheetInput, checklistView } from "./view.js";
+
+const folder = new URL("../../templates/", import.meta.url);
+const alertMarks: Record<string, string> = {
+  danger: "#FFFFFF",
+  warning: "#D05D29",
+  caution: "#F9A800",
+};
+
+/** Fills the checklist's template: a proven plan becomes the HTML of one sheet. */
+export function fillChecklist(input: SheetInput, words: Words): string {
+  const view = checklistView(input, words);
+  const most = Math.max(1, ...input.steps.map((step) => step.people));
+  const people =
+    most === 1 ? "1 person throughout." : `1 person; ${most} for the lifts that are marked.`;
+  return engine()(`checklist`)({ ...view, people });
+}
+
+type Template = (view: object) => string;
+
+function engine(): (name: string) => Template {
+  const handlebars = Handlebars.create();
+  handlebars.registerHelper("is", (a: unknown, b: unknown) => a === b);
+  handlebars.registerHelper("upper", (text: string) => text.toUpperCase());
+  handlebars.registerHelper("alertMark", (word: string) => alertMarks[word] ?? "#FFFFFF");
+  for (const file of readdirSync(new URL("parts/", folder)).sort()) {
+    handlebars.registerPartial(file.replace(/\.hbs$/, ""), text(`parts/${file}`));
+  }
+  return (name) => handlebars.compile(text(`${name}.hbs`));
+}
+
+function text(file: string): string {
+  return readFileSync(new URL(file, folder), "utf8");
+}

@@ -1,0 +1,20 @@
+import Handlebars from "handlebars";
+
+type Marked = readonly { text: string; mark: string }[];
+
+/** Escapes a text for HTML. */
+export function escape(text: string): string {
+  return Handlebars.escapeExpression(text);
+}
+
+/** Text as HTML: each figure followed by its source mark, each run of underscores a line to write on. */
+export function marked(text: string, figures: Marked): string {
+  const html = figures.reduce((done, figure) => {
+    const shown = escape(figure.text);
+    return done.replace(shown, () => `${shown}<sup>${figure.mark}</sup>`);
+  }, escape(text));
+  return html.replaceAll(
+    /_{3,}/g,
+    '<span class="blank figure" aria-label="write the value"></span>',
+  );
+}

@@ -1,0 +1,123 @@
+import { markOf, textOf } from "../figures/format.js";
+import type { Figure } from "../model/figure.js";
+import type { Brief, Hold, Message, Step } from "../model/plan.js";
+import { type CountLine, countLines, joinsOf } from "./count-lines.js";
+import { marked } from "./marks.js";
+
+/** A reading to write down, as the template reads it. */
+export interface ReadingView {
+  name: string;
+  nominal: string;
+  unit: string;
+}
+
+/** One step as the template reads it; texts that end in `Html` are escaped and marked already. */
+export interface StepView {
+  n: string;
+  kind: "step" | "hold" | "pause";
+  messages: Message[];
+  saysHtml: string;
+  tools: string;
+  uses: string;
+  people: number;
+  lift: boolean;
+  found: string[];
+  noteHtml: string;
+  counts: CountLine[];
+  joins: number;
+  tally?: { expect: number; of: string };
+  waitHtml: string;
+  facts: { field: string; valueHtml: string }[];
+  readings: ReadingView[];
+  critical: string;
+  hold?: HoldView;
+  pause?: PauseView;
+}
+
+/** A hold, witness point or decision as the template reads it. */
+export interface HoldView extends Omit<Hold, "readings"> {
+  number: number;
+  word: string;
+  readings: ReadingView[];
+  next: string;
+}
+
+/** A pause point as the template reads it. */
+export interface PauseView {
+  letter: string;
+  night: boolean;
+  checks: string[];
+}
+
+/** What a step's view needs from round about it. */
+export interface Around {
+  brief: Brief;
+  bag: number | undefined;
+  holdNumber: number;
+  pauseNumber: number;
+  next: Step | undefined;
+  totals: Readonly<Record<string, string>>;
+}
+
+/** A step as the template reads it. */
+export function stepView(step: Step, around: Around): StepView {
+  const { brief } = around;
+  const toolName = (id: string): string => brief.tools.find((tool) => tool.id === id)?.name ?? id;
+  const supplyName = (id: string): string =>
+    brief.consumables.find((one) => one.id === id)?.name ?? id;
+  return {
+    n: step.n,
+    kind: step.hold ? "hold" : step.checks.length > 0 ? "pause" : "step",
+    messages: step.messages,
+    saysHtml: marked(step.says, step.figures),
+    tools: step.tools.map(toolName).join(", "),
+    uses: step.uses.map((use) => supplyName(use.consumable)).join(", "),
+    people: step.people,
+    lift: step.people > 1,
+    found: step.found,
+    noteHtml: marked(step.note ?? "", step.figures),
+    counts: countLines(step, around.bag),
+    joins: joinsOf(step),
+    ...(step.count ? { tally: step.count } : {}),
+    waitHtml: marked(step.wait, []),
+    facts: step.facts.map(({ field, value, figure }) => ({
+      field,
+      valueHtml: valueHtml(value, figure),
+    })),
+    readings: step.hold ? [] : step.readings.map(readingView),
+    critical: step.critical ?? "",
+    ...(step.hold ? { hold: holdView(step.hold, around) } : {}),
+    ...(step.checks.length > 0 ? { pause: pauseView(step, around) } : {}),
+  };
+}
+
+function valueHtml(value: string | undefined, figure: Figure | undefined): string {
+  const quantity = figure ? `${marked(textOf(figure), [])}<sup>${markOf(figure.source)}</sup>` : "";
+  return [value === undefined ? "" : marked(value, []), quantity]
+    .filter((text) => text !== "")
+    .join(" ");
+}
+
+function readingView({ name, figure }: { name: string; figure?: Figure }): ReadingView {
+  const unit = figure?.unit === undefined || figure.unit === "1" ? "" : figure.unit;
+  const nominal =
+    figure?.value === undefined ? "" : `${textOf(figure)}<sup>${markOf(figure.source)}</sup>`;
+  return { name, nominal, unit };
+}
+
+const holdWords = { hold: "HOLD", witness: "WITNESS", decision: "DECIDE" };
+
+function holdView(hold: Hold, { holdNumber, next }: Around): HoldView {
+  const readings = hold.readings.map(readingView);
+  return { ...hold, readings, number: holdNumber, word: holdWords[hold.kind], next: next?.n ?? "" };
+}
+
+function pauseView(step: Step, { pauseNumber, totals }: Around): PauseView {
+  const fill = (text: string): string =>
+    text.replaceAll(/\{([a-z]+)\}/g, (all, name: string) => totals[name] ?? all);
+  return {
+    letter: String.fromCharCode(64 + pauseNumber),
+    night: step.night,
+    checks: step.checks.map(fill),
+  };
+}
