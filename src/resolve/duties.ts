@@ -1,6 +1,6 @@
 import type { Step } from "../model/plan.js";
 import { stateWords, verbs } from "../model/verbs.js";
-import { type Key, type Need, type World, changeKey } from "../model/world.js";
+import { type Key, type Need, type World, changeKey, keyOf } from "../model/world.js";
 import type { Scope, Visit } from "./closure.js";
 import type { RecipeStep } from "./recipe-step.js";
 import { referTo } from "./things.js";
@@ -71,7 +71,7 @@ function gate(list: readonly Compiled[], give: (key: string, holds: Key[]) => vo
   const holds: Key[] = [];
   for (const { step } of list) {
     for (const change of step.does) give(changeKey(change), [...holds]);
-    if (step.hold) holds.push(...step.does.map((change) => change.object));
+    if (step.hold) holds.push(...step.does.map((change) => keyOf(change.object, change.place)));
   }
 }
 

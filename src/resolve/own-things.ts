@@ -7,12 +7,12 @@ import { blankThing } from "./things.js";
 const sections = ["prepare", "strip", "check", "record", "work", "close"] as const;
 const holdVerbs = ["hold", "witness", "decide"];
 
-/** The objects that a recipe declares itself: its things, and its holds, which are declared by use. */
-export function ownThings(recipe: Filed<RecipeFile>): Thing[] {
+/** The objects that a recipe declares at one position: its things, and its holds, which are declared by use. */
+export function ownThings(recipe: Filed<RecipeFile>, position: string): Thing[] {
   const { data, source } = recipe;
   const zone = data.repairs ?? "";
   const make = (is: Thing["is"], name: string, words: string, path: (string | number)[]): Thing =>
-    blankThing({ is, name, words, position: "", zone, origin: { file: source.file, path } });
+    blankThing({ is, name, words, position, zone, origin: { file: source.file, path } });
   const things = Object.entries(data.things ?? {}).map(([name, words]) =>
     make("thing", name, words, ["things", name]),
   );

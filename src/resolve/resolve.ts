@@ -6,9 +6,9 @@ import type { Brief, Phase, Step } from "../model/plan.js";
 import type { Task } from "../model/task.js";
 import { verbs } from "../model/verbs.js";
 import type { Words } from "../model/words.js";
-import type { World } from "../model/world.js";
+import type { Thing, World } from "../model/world.js";
 import { briefOf } from "./brief.js";
-import { carState } from "./car-state.js";
+import { type CarState, carState } from "./car-state.js";
 import { type Scope, type Visit, closure } from "./closure.js";
 import { type Compiler, compile } from "./compile.js";
 import { type Compiled, type CompiledVisit, dutiesOf, isolates } from "./duties.js";
@@ -49,7 +49,8 @@ export function resolve(request: Request): Outcome<Resolved> {
   const things = thingsOf(range, car);
   const inRange = recipes.filter((one) => matches(one.data.when, fitted));
   const everyJob = inRange.filter((one) => one.data["every-job"] === true);
-  for (const thing of inRange.flatMap(ownThings)) things.set(thing.key, thing);
+  for (const thing of inRange.flatMap((one) => declared(one, things, car)))
+    things.set(thing.key, thing);
   for (const thing of things.values())
     thing.looksAt = thing.looksAt.flatMap((ref) => referTo(things, ref, thing.position, car));
   const names = new Set([
@@ -85,6 +86,18 @@ export function resolve(request: Request): Outcome<Resolved> {
     steps,
   });
   return { value: { world, tasks, brief }, diagnostics: unique(diagnostics) };
+}
+
+/** A recipe for a part on both sides declares its own things once for each side. */
+function declared(
+  recipe: Filed<RecipeFile>,
+  things: ReadonlyMap<string, Thing>,
+  car: CarState,
+): Thing[] {
+  const part = recipe.data.strips ?? recipe.data.eases;
+  const keys = part === undefined ? [] : referTo(things, part, "", car);
+  const places = keys.map((key) => things.get(key)?.position ?? "");
+  return (places.length > 0 ? places : [""]).flatMap((place) => ownThings(recipe, place));
 }
 
 const sectionPhase: Record<string, Phase> = {

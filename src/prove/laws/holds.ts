@@ -1,4 +1,4 @@
-import { changeKey } from "../../model/world.js";
+import { changeKey, keyOf } from "../../model/world.js";
 import type { Law } from "../law.js";
 
 /** Law 7: no step behind a hold starts before its release, and a trainee releases none. */
@@ -21,7 +21,8 @@ export const holds: Law = {
     world.duties
       .filter(
         ({ change }) =>
-          ["hold", "decide", "witness"].includes(change.verb) && !state.released.has(change.object),
+          ["hold", "decide", "witness"].includes(change.verb) &&
+          !state.released.has(keyOf(change.object, change.place)),
       )
       .map(({ change, origin }) => ({
         message: `the hold '${change.object}' is not in the plan`,
