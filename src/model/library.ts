@@ -16,8 +16,21 @@ export interface Library {
   /** `folder` says for which range: the one whose file lies in it or above it; else every range. */
   recipes: (Filed<RecipeFile> & { folder: string })[];
   cars: Filed<CarFile>[];
+  catalogs: Filed<CatalogFile>[];
+  /** What the catalogs hold, joined. */
   catalog: Catalog;
 }
 
 /** The catalogs of a library, joined. */
 export type Catalog = Required<Omit<CatalogFile, "catalog">>;
+
+/** The ranges that a recipe is for: those in whose folder it lies, or all where it lies in none. */
+export function rangesOf(library: Library, recipe: { folder: string }): Filed<RangeFile>[] {
+  const inside = library.ranges.filter((range) => liesIn(recipe, range));
+  return inside.length > 0 ? inside : library.ranges;
+}
+
+function liesIn(recipe: { folder: string }, range: Filed<RangeFile>): boolean {
+  const folder = range.source.file.split("/").slice(0, -1).join("/");
+  return `${recipe.folder}/`.startsWith(`${folder}/`);
+}

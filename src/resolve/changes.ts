@@ -1,6 +1,6 @@
 import { verbs } from "../model/verbs.js";
 import type { Change, Thing } from "../model/world.js";
-import type { RecipeStep } from "./recipe-step.js";
+import type { RecipeStep } from "../model/recipe-step.js";
 
 /** The change that a verb makes to one object of this car, or nothing where there is nothing to do. */
 export function changeTo(verb: string, step: RecipeStep, thing: Thing): Change | undefined {

@@ -11,7 +11,7 @@ import { changeTo } from "./changes.js";
 import { fixingsOf } from "./step-fixings.js";
 import type { Scope, Visit } from "./closure.js";
 import { holdOf } from "./hold.js";
-import { type RecipeStep, targetsOf, verbsOf } from "./recipe-step.js";
+import { type RecipeStep, targetsOf, verbsOf } from "../model/recipe-step.js";
 import { sentence } from "./sentence.js";
 import { referTo } from "./things.js";
 import { matches } from "./when.js";

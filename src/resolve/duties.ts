@@ -2,7 +2,7 @@ import type { Step } from "../model/plan.js";
 import { stateWords, verbs } from "../model/verbs.js";
 import { type Key, type Need, type World, changeKey, keyOf } from "../model/world.js";
 import type { Scope, Visit } from "./closure.js";
-import type { RecipeStep } from "./recipe-step.js";
+import type { RecipeStep } from "../model/recipe-step.js";
 import { referTo } from "./things.js";
 
 /** A compiled step with the recipe step it came from. */

@@ -1,7 +1,7 @@
 import type { Hold } from "../model/plan.js";
 import type { Thing } from "../model/world.js";
 import type { Compiler } from "./compile.js";
-import type { RecipeStep } from "./recipe-step.js";
+import type { RecipeStep } from "../model/recipe-step.js";
 
 const kinds: Record<string, Hold["kind"]> = {
   hold: "hold",

@@ -1,7 +1,7 @@
 import type { RecipeFile } from "../model/generated/recipe.js";
 import type { Filed } from "../model/library.js";
 import type { Thing } from "../model/world.js";
-import { verbOf, targetsOf } from "./recipe-step.js";
+import { verbOf, targetsOf } from "../model/recipe-step.js";
 import { blankThing } from "./things.js";
 
 const sections = ["prepare", "strip", "check", "record", "work", "close"] as const;

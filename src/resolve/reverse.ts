@@ -1,5 +1,5 @@
 import { verbs } from "../model/verbs.js";
-import { type RecipeStep, targetsOf, verbOf } from "./recipe-step.js";
+import { type RecipeStep, targetsOf, verbOf } from "../model/recipe-step.js";
 
 type Placed = { step: RecipeStep; index: number };
 

@@ -1,7 +1,7 @@
 import { textOf } from "../figures/format.js";
 import { type Words, fillIn } from "../model/words.js";
 import type { Change, Thing } from "../model/world.js";
-import type { RecipeStep } from "./recipe-step.js";
+import type { RecipeStep } from "../model/recipe-step.js";
 
 /** The step's own words with its figures filled in, or its verb's sentence. */
 export function sentence(

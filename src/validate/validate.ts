@@ -16,6 +16,7 @@ export function validate(sources: readonly Source[]): Outcome<Library> {
     ranges: [],
     recipes: [],
     cars: [],
+    catalogs: [],
     catalog: { tools: {}, consumables: {}, roles: {}, messages: {} },
   };
   for (const source of sources) {
@@ -64,6 +65,7 @@ function file(library: Library, kind: FileKind, source: Source): void {
   if (kind === "recipe")
     library.recipes.push({ data: value as RecipeFile, source, folder: folderOf(source) });
   if (kind === "catalog") {
+    library.catalogs.push({ data: value as CatalogFile, source });
     const { tools, consumables, roles, messages } = value as CatalogFile;
     Object.assign(library.catalog.tools, tools);
     Object.assign(library.catalog.consumables, consumables);

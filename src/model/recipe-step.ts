@@ -1,5 +1,5 @@
-import type { RecipeFile } from "../model/generated/recipe.js";
-import { verbs } from "../model/verbs.js";
+import type { RecipeFile } from "./generated/recipe.js";
+import { verbs } from "./verbs.js";
 
 /** One step as a recipe writes it. */
 export type RecipeStep = NonNullable<RecipeFile["work"]>[number];

@@ -1,4 +1,4 @@
-import type { RangeFile } from "../model/generated/range.js";
+import type { RangeFile } from "./generated/range.js";
 
 /** Every name that a range declares, fitted to a given car or not. */
 export function namesOf(range: RangeFile): string[] {
