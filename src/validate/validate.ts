@@ -7,10 +7,14 @@ import type { RecipeFile } from "../model/generated/recipe.js";
 import type { Library } from "../model/library.js";
 import type { Source } from "../model/source.js";
 import { explain } from "./explain.js";
+import { rules } from "./rules.js";
 import { type FileKind, fileKinds, schemaOf } from "./schemas.js";
 
-/** Holds every file against its schema and sorts them into a typed library. */
-export function validate(sources: readonly Source[]): Outcome<Library> {
+/**
+ * Holds every file against its schema, sorts them into a typed library and holds that against the rules.
+ * `complete` says whether every file of the library could be read.
+ */
+export function validate(sources: readonly Source[], complete = true): Outcome<Library> {
   const diagnostics: Diagnostic[] = [];
   const library: Library = {
     ranges: [],
@@ -25,6 +29,9 @@ export function validate(sources: readonly Source[]): Outcome<Library> {
     else if (schemaOf(kind)(source.value)) file(library, kind, source);
     else diagnostics.push(...explain(source, schemaOf(kind).errors ?? []));
   }
+  const whole = complete && diagnostics.length === 0;
+  for (const rule of rules)
+    if (whole || !rule.whole) rule.run(library, (found) => diagnostics.push(found));
   return { value: library, diagnostics };
 }
 

@@ -1,0 +1,106 @@
+import type { RecipeFile } from "../../model/generated/recipe.js";
+import type { Library } from "../../model/library.js";
+import { type RecipeStep, targetsOf, verbOf } from "../../model/recipe-step.js";
+import type { Path } from "../../model/source.js";
+import { type Reference, type Report, type Rule, lookUp } from "../rule.js";
+import { type Known, isForRange, knownTo } from "../scope.js";
+import { stepsOf } from "../steps.js";
+
+/** A recipe names only what its range, it itself or a fellow recipe declares. */
+export const recipeNames: Rule = {
+  whole: true,
+  run: (library, report) => {
+    for (const recipe of library.recipes) {
+      if (library.ranges.length === 0 && isForRange(recipe)) noRange(recipe, report);
+      if (library.ranges.length === 0) continue;
+      const known = knownTo(library, recipe);
+      const steps = stepsOf(recipe.data).flatMap(({ step, path }) => ofStep(known, step, path));
+      lookUp(recipe.source, [...ofRecipe(known, recipe.data), ...steps], report);
+    }
+  },
+};
+
+function noRange({ source, data }: Library["recipes"][number], report: Report): void {
+  report({
+    code: "unknown-name",
+    message: `The recipe '${data.recipe}' is for a range that isn't there: no file here starts with 'range'.`,
+    span: source.spanOf(["recipe"]),
+    hints: ["Put the recipe in the folder of its range, or write the range file."],
+    related: [],
+  });
+}
+
+const nothing = "Nothing in this range is called";
+
+function ofRecipe(known: Known, recipe: RecipeFile): Reference[] {
+  const one = (key: "strips" | "eases", name: string | undefined): Reference[] =>
+    name === undefined
+      ? []
+      : [{ name, path: [key], known: known.parts, lacks: "This range has no part" }];
+  const zone: Reference[] =
+    recipe.repairs === undefined
+      ? []
+      : [
+          {
+            name: recipe.repairs,
+            path: ["repairs"],
+            known: known.zones,
+            lacks: "This range has no zone",
+          },
+        ];
+  const supplies = (recipe["needs-isolated"] ?? []).map((name, i) => ({
+    name,
+    path: ["needs-isolated", i],
+    known: known.supplies,
+    lacks: "This range has no supply",
+  }));
+  const needed = (["needs-off", "needs-eased"] as const).flatMap((key) =>
+    (recipe[key] ?? []).flatMap((need, i) => ofNeed(known, need, [key, i])),
+  );
+  return [
+    ...one("strips", recipe.strips),
+    ...one("eases", recipe.eases),
+    ...zone,
+    ...supplies,
+  ].concat(needed);
+}
+
+type Need = NonNullable<RecipeFile["needs-off"]>[number];
+
+function ofNeed(known: Known, need: Need, path: Path): Reference[] {
+  if (typeof need === "string") return target(known, need, path, known.parts);
+  return [
+    ...target(known, need.part, [...path, "part"], known.parts),
+    ...position(known, need.at, [...path, "at"]),
+  ];
+}
+
+function ofStep(known: Known, step: RecipeStep, path: Path): Reference[] {
+  const verb = verbOf(step) ?? "";
+  const single = !Array.isArray(step[verb as "undo"]);
+  const targets = verb === "wait" ? [] : targetsOf(step);
+  return [
+    ...targets.flatMap((name, i) => target(known, name, [...path, verb, ...(single ? [] : [i])])),
+    ...position(known, step.at, [...path, "at"]),
+    ...(step["looks-at"] ?? []).flatMap((name, i) => target(known, name, [...path, "looks-at", i])),
+    ...(step.needs ?? []).flatMap((text, i) => state(known, text, [...path, "needs", i])),
+  ];
+}
+
+function state(known: Known, text: string, path: Path): Reference[] {
+  const [name = "", wanted = ""] = text.split(" ");
+  return [
+    ...target(known, name, path),
+    { name: wanted, path, known: known.states, lacks: "No verb and no setting gives the state" },
+  ];
+}
+
+function target(known: Known, text: string, path: Path, names = known.all): Reference[] {
+  const [name = "", at] = text.split("@");
+  return [{ name, path, known: names, lacks: nothing }, ...position(known, at, path)];
+}
+
+function position(known: Known, name: string | undefined, path: Path): Reference[] {
+  if (name === undefined) return [];
+  return [{ name, path, known: known.positions, lacks: "This range has no position" }];
+}
