@@ -1,0 +1,49 @@
+import type { Figure } from "../model/generated/recipe.js";
+
+/** What a unit measures, and how many of the base unit it holds. */
+export const units: Record<string, readonly [dimension: string, factor: number]> = {
+  mm: ["length", 1],
+  in: ["length", 25.4],
+  µm: ["length", 0.001],
+  "N·m": ["torque", 1],
+  "lbf·ft": ["torque", 0.45359237 * 9.80665 * 0.3048],
+  s: ["time", 1],
+  min: ["time", 60],
+  h: ["time", 3600],
+  "°C": ["temperature", 1],
+  A: ["current", 1],
+  V: ["voltage", 1],
+  Ω: ["resistance", 1],
+  bar: ["pressure", 1],
+  lx: ["light", 1],
+  "1": ["count", 1],
+};
+
+/** Between which values a kind of figure can lie, in the base unit of its dimension. */
+export interface Bounds {
+  unit: keyof typeof units;
+  least: number;
+  most: number;
+}
+
+// Common practice on old unibody cars, without a source: these are our own bounds, wide enough for
+// every sound figure and narrow enough to catch a slip of a digit or a unit.
+/** The plausible bounds of each kind of figure. */
+export const plausible: Record<Figure["kind"], Bounds> = {
+  "pilot-hole": { unit: "mm", least: 2, most: 5 },
+  "plug-hole": { unit: "mm", least: 4, most: 12 },
+  sheet: { unit: "mm", least: 0.5, most: 3 },
+  torque: { unit: "N·m", least: 1, most: 300 },
+  gap: { unit: "mm", least: 0, most: 50 },
+  length: { unit: "mm", least: 0.5, most: 6000 },
+  tolerance: { unit: "mm", least: 0.01, most: 20 },
+  film: { unit: "mm", least: 0.005, most: 3 },
+  time: { unit: "s", least: 1, most: 7 * 24 * 3600 },
+  temperature: { unit: "°C", least: -20, most: 250 },
+  count: { unit: "1", least: 1, most: 1000 },
+  current: { unit: "A", least: 0.001, most: 400 },
+  voltage: { unit: "V", least: 0.01, most: 60 },
+  resistance: { unit: "Ω", least: 0.0001, most: 1_000_000 },
+  pressure: { unit: "bar", least: 0.01, most: 250 },
+  light: { unit: "lx", least: 50, most: 20_000 },
+};

@@ -1,0 +1,49 @@
+import type { Figure } from "../model/generated/recipe.js";
+import { plausible, units } from "./plausible.js";
+
+/** A number as somebody may have written it: plain, or an inch fraction with or without a whole part. */
+export interface Written {
+  text: string;
+  value: number;
+}
+
+/** Reads 3, 0.25, '5/16' and '1 1/8'. */
+export function written(value: number | string): Written {
+  if (typeof value === "number") return { text: String(value), value };
+  const [fraction = "", whole = "0"] = value.split(" ").reverse();
+  const [over = 0, under = 1] = fraction.split("/").map(Number);
+  return { text: value, value: Number(whole) + over / under };
+}
+
+/** Whether a unit measures what a kind of figure is. */
+export function fitsKind(kind: Figure["kind"], unit: string): boolean {
+  return units[unit]?.[0] === units[plausible[kind].unit]?.[0];
+}
+
+/** Whether a number with a unit lies within the bounds of its kind. */
+export function isPlausible(kind: Figure["kind"], value: number, unit: string): boolean {
+  const { least, most } = plausible[kind];
+  const base = value * (units[unit]?.[1] ?? Number.NaN);
+  return fitsKind(kind, unit) && base >= least && base <= most;
+}
+
+/** What may have been meant by an implausible figure: the first of the usual slips that makes sense. */
+export function meant(kind: Figure["kind"], value: number | string, unit: string): string[] {
+  const other = Object.keys(units).filter((one) => one !== unit && fitsKind(kind, one));
+  const slips: [Written, string][] = [
+    ...slipsOf(value).map((one): [Written, string] => [one, unit]),
+    ...(typeof value === "string"
+      ? []
+      : other.map((one): [Written, string] => [written(value), one])),
+  ];
+  const hit = slips.find(([one, as]) => isPlausible(kind, one.value, as));
+  return hit ? [`Did you mean ${hit[0].text}${hit[1] === "1" ? "" : ` ${hit[1]}`}?`] : [];
+}
+
+/** '3 1/8' for '3/8' or '1/8'; 12 for 1.2 or 120. */
+function slipsOf(value: number | string): Written[] {
+  if (typeof value === "number")
+    return [value / 10, value * 10].map((one) => written(Number(one.toPrecision(12))));
+  const [whole, over, under] = value.split(/[ /]/);
+  return under === undefined ? [] : [`${whole}/${under}`, `${over}/${under}`].map(written);
+}

@@ -1,0 +1,42 @@
+import { type Rule, spanInside } from "../rule.js";
+import { stepsOf } from "../steps.js";
+import { textsOf } from "../texts.js";
+
+/** A number with a unit goes through a figure, which has a source; it is never typed into a sentence. */
+export const bareFigure: Rule = {
+  whole: false,
+  run: ({ recipes }, report) => {
+    for (const { data, source } of recipes)
+      for (const { text, path } of stepsOf(data).flatMap(textsOf))
+        for (const found of bareFigures(text))
+          report({
+            code: "bare-figure",
+            message: `'${found}' stands in the text without a source.`,
+            span: spanInside(source, path, found),
+            hints: ["Write it under 'figures' with its source, and its name here: '{name}'."],
+            related: [],
+          });
+  },
+};
+
+const whole = String.raw`(?<![\p{L}\d.,/])(?:\d+ )?\d+`;
+const number = String.raw`${whole}(?:[.,/]\d+)?`;
+const end = String.raw`(?![\p{L}\d])`;
+const signs = "mm|cm|µm|N·m|Nm|lbf·ft|min|°C|bar|lx|V|Ω|A|h";
+const words =
+  "s|inch|inches|millimetres?|minutes?|hours?|seconds?|days?|degrees|amperes?|volts?|ohms?";
+const pattern = new RegExp(
+  [
+    `${number} ?(?:${signs})${end}`,
+    `${number} (?:${words})${end}`,
+    // 'in' is a word as well: after a plain number it is a unit only where the phrase ends.
+    String.raw`${whole}[./]\d+ in${end}`,
+    String.raw`${whole} in(?=[.,;:)]|$)`,
+  ].join("|"),
+  "gu",
+);
+
+/** The numbers with a unit in a text: '8 mm', '5/16 in', '10 minutes'; not 'M10', 'class 8.8' or '4 screws'. */
+export function bareFigures(text: string): string[] {
+  return [...text.matchAll(pattern)].map((match) => match[0]);
+}

@@ -1,0 +1,82 @@
+import type { Diagnostic, Span } from "../../diagnostics/diagnostic.js";
+import { type Library, rangesOf } from "../../model/library.js";
+import { entries, fixingsOf, joinsOf } from "../inventory.js";
+import type { Rule } from "../rule.js";
+
+/** No name is used twice where it would then mean two things. */
+export const twice: Rule = {
+  whole: false,
+  run: (library, report) => {
+    const { ranges, cars } = library;
+    const groups = [
+      ranges.map((one) => named("range", one.data.range, one.source.spanOf(["range"]))),
+      cars.map((one) => named("car", one.data.car, one.source.spanOf(["car"]))),
+      ...scopes(library).map((recipes) => recipes.map(recipeNamed)),
+      ...shelves.map((shelf) => onShelf(library, shelf)),
+      ...ranges.map(inventory),
+    ];
+    const found = groups.flatMap(repeats);
+    const places = found.map(({ span }) => `${span?.file} ${span?.start}`);
+    found.filter((_, i) => places.indexOf(places[i] ?? "") === i).forEach(report);
+  },
+};
+
+interface Named {
+  what: string;
+  name: string;
+  span: Span;
+}
+
+function named(what: string, name: string, span: Span): Named {
+  return { what, name, span };
+}
+
+type Recipe = Library["recipes"][number];
+
+/** The recipes that one job can meet; a recipe for every range stands in each group. */
+function scopes(library: Library): Recipe[][] {
+  const { ranges, recipes } = library;
+  if (ranges.length === 0) return [recipes];
+  return ranges.map((range) => recipes.filter((one) => rangesOf(library, one).includes(range)));
+}
+
+function recipeNamed({ data, source }: Recipe): Named {
+  return named("recipe", data.recipe, source.spanOf(["recipe"]));
+}
+
+const shelves = ["tools", "consumables", "roles", "messages"] as const;
+
+function onShelf({ catalogs }: Library, shelf: (typeof shelves)[number]): Named[] {
+  return catalogs.flatMap(({ data, source }) =>
+    Object.keys(data[shelf] ?? {}).map((name) =>
+      named(shelf.slice(0, -1), name, source.keySpanOf([shelf, name])),
+    ),
+  );
+}
+
+function inventory({ data, source }: Library["ranges"][number]): Named[] {
+  const maps = (["supplies", "parts", "surfaces", "joints", "functions"] as const).flatMap((key) =>
+    entries<unknown>(data[key], [key]),
+  );
+  const all = [...maps, ...fixingsOf(data), ...joinsOf(data)];
+  return all.map(({ name, path }) => named("object", name, source.keySpanOf(path)));
+}
+
+function repeats(all: readonly Named[]): Diagnostic[] {
+  const first = new Map<string, Named>();
+  return all.flatMap((one) => {
+    const before = first.get(one.name);
+    if (before === undefined) first.set(one.name, one);
+    return before === undefined ? [] : [repeat(one, before)];
+  });
+}
+
+function repeat({ what, name, span }: Named, before: Named): Diagnostic {
+  return {
+    code: "duplicate-id",
+    message: `The ${what} '${name}' is there already.`,
+    span,
+    hints: ["Give one of the two another name."],
+    related: [{ span: before.span, label: "the first one" }],
+  };
+}

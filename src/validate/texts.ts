@@ -1,0 +1,18 @@
+import type { Path } from "../model/source.js";
+import type { Placed } from "./steps.js";
+
+/** A sentence that a step prints, and where it stands. */
+export interface PlacedText {
+  text: string;
+  path: Path;
+}
+
+/** The sentences of a step in which figures may be named. */
+export function textsOf({ step, path }: Placed): PlacedText[] {
+  const one = (["say", "back", "accept", "note"] as const).flatMap((key) => {
+    const text = step[key];
+    return text === undefined ? [] : [{ text, path: [...path, key] }];
+  });
+  const checks = (step.checks ?? []).map((text, i) => ({ text, path: [...path, "checks", i] }));
+  return [...one, ...checks];
+}
