@@ -140,7 +140,6 @@ export const verbs: Readonly<Table> = {
     sweep: "swept",
     tack: "tacked",
     test: "tested",
-    wait: "waited",
     watch: "watched",
     wax: "waxed",
     weld: "welded",

@@ -206,7 +206,6 @@ straighten?: (string | [(string | string), ...((string | string))[]])
 sweep?: (string | [(string | string), ...((string | string))[]])
 tack?: (string | [(string | string), ...((string | string))[]])
 test?: (string | [(string | string), ...((string | string))[]])
-wait?: Figure
 watch?: (string | [(string | string), ...((string | string))[]])
 wax?: (string | [(string | string), ...((string | string))[]])
 weld?: (string | [(string | string), ...((string | string))[]])
@@ -261,7 +260,7 @@ note?: string
 warn?: (string | Message)[]
 note?: string
 figures?: {
-[k: string]: Figure1
+[k: string]: Figure
 }
 /**
  * Hands-on minutes: low, likely, high.
@@ -270,6 +269,7 @@ figures?: {
  * @maxItems 3
  */
 time?: [number, number, number]
+wait?: Figure1
 /**
  * A name: small letters, figures and hyphens.
  */
@@ -292,7 +292,7 @@ night?: boolean
 choices?: [string, string, ...(string)[]]
 readings?: {
 name: string
-figure?: Figure1
+figure?: Figure
 }[]
 /**
  * Weld notes and the like, printed as a small table.
@@ -300,13 +300,10 @@ figure?: Figure1
 facts?: {
 field: string
 value?: string
-figure?: Figure1
+figure?: Figure
 }[]
 critical?: string
 }
-/**
- * How long to wait after this step.
- */
 export interface Figure {
 kind: ("pilot-hole" | "plug-hole" | "sheet" | "torque" | "gap" | "length" | "time" | "temperature" | "count" | "tolerance" | "current" | "film" | "light" | "voltage" | "resistance" | "pressure")
 /**
@@ -327,6 +324,9 @@ publication: string
 section?: string
 })
 }
+/**
+ * How long to wait after this step.
+ */
 export interface Figure1 {
 kind: ("pilot-hole" | "plug-hole" | "sheet" | "torque" | "gap" | "length" | "time" | "temperature" | "count" | "tolerance" | "current" | "film" | "light" | "voltage" | "resistance" | "pressure")
 /**
