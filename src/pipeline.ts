@@ -1,23 +1,30 @@
 import { createHash } from "node:crypto";
+import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { arrange } from "./arrange/arrange.js";
 import type { Diagnostic, Outcome } from "./diagnostics/diagnostic.js";
-import { didYouMean } from "./diagnostics/nearest.js";
 import { hasErrors } from "./diagnostics/print.js";
+import { findJob, recipesFor } from "./find/find-job.js";
+import { fittedOf } from "./find/fitted.js";
+import { fillChecklist } from "./fill/fill.js";
+import { page } from "./fill/page.js";
+import { fontFile } from "./layout/fonts.js";
+import { type Paper, layout } from "./layout/layout.js";
 import type { CarFile } from "./model/generated/car.js";
-import type { RangeFile } from "./model/generated/range.js";
-import type { RecipeFile } from "./model/generated/recipe.js";
-import type { Filed, Library } from "./model/library.js";
+import type { Library } from "./model/library.js";
 import type { Brief, Step } from "./model/plan.js";
 import type { PlanText } from "./model/generated/plan.js";
 import type { Proof } from "./model/proof.js";
 import type { Origin, Source } from "./model/source.js";
 import type { Words } from "./model/words.js";
+import { paint } from "./paint/paint.js";
 import { prove } from "./prove/prove.js";
 import { readLibrary, readOne } from "./read/read.js";
 import { resolve } from "./resolve/resolve.js";
 import { restore } from "./resolve/restore.js";
 import { validate, validateOne } from "./validate/validate.js";
+
+export { recipesFor };
 
 /** The library that comes with the package. */
 export const ownLibrary = fileURLToPath(new URL("../recipes", import.meta.url));
@@ -41,6 +48,7 @@ export interface PlanFile {
   job: string;
   range: string;
   car: {
+    id: string;
     name: string;
     fitted: Record<string, string>;
     found: NonNullable<CarFile["found"]>;
@@ -73,7 +81,7 @@ export function planFrom(opened: Opened, source: Source): Outcome<PlanFile> {
   const ask: Ask = {
     job,
     fitted: car.fitted,
-    car: { car: range, range, name: car.name ?? "", found: car.found ?? [] },
+    car: { car: car.id ?? "", range, name: car.name ?? "", found: car.found ?? [] },
   };
   const outcome = plan({ ...opened, sources: [...opened.sources, source] }, ask, {
     text,
@@ -107,9 +115,43 @@ export function open(folder: string): Outcome<Opened> {
     : { diagnostics: all };
 }
 
+/** Reads and validates a car file. */
+export function readCar(path: string): Outcome<CarFile> & { sources: Source[] } {
+  const read = readOne(path);
+  if (!read.value) return { diagnostics: read.diagnostics, sources: [] };
+  const { value, diagnostics } = validateOne<CarFile>(read.value, "car");
+  return { ...(value ? { value } : {}), diagnostics, sources: [read.value] };
+}
+
+/** Reads one file with the positions of its values. */
+export const readFile = readOne;
+
+/** Proves every job of a library, on its cars and options; the same finding is given once. */
+export function everyJob(opened: Opened): Diagnostic[] {
+  const found = opened.library.ranges.flatMap((range) =>
+    recipesFor(opened.library, range)
+      .filter((one) => one.data["every-job"] !== true)
+      .flatMap((one) => {
+        const job = `${range.data.range}/${one.data.recipe}`;
+        return plan(opened, { job, fitted: firstOf(one.data.when ?? {}) }).diagnostics;
+      }),
+  );
+  const seen = new Set<string>();
+  return found.filter((d) => {
+    const key = `${d.code} ${d.message.replace(/^step \S+ /, "")}`;
+    return !seen.has(key) && seen.add(key);
+  });
+}
+
+function firstOf(when: Record<string, string | string[]>): Record<string, string> {
+  return Object.fromEntries(
+    Object.entries(when).map(([option, value]) => [option, [value].flat()[0] ?? ""]),
+  );
+}
+
 /** From an ask to a plan with its proof: resolve, arrange, prove. Steps given are proven as they stand. */
 export function plan(opened: Opened, ask: Ask, given?: Given): Outcome<PlanFile> {
-  const job = findJob(opened.library, ask);
+  const job = findJob(opened.library, ask.job, ask.car?.range);
   if (!job.value) return { diagnostics: job.diagnostics };
   const { range, recipe, recipes } = job.value;
   const options = fittedOf(range.data, { ...ask.car?.fitted, ...ask.fitted });
@@ -133,7 +175,8 @@ export function plan(opened: Opened, ask: Ask, given?: Given): Outcome<PlanFile>
   const steps = given ? restore(given.text, given.file, tasks, world) : derived.steps;
   const arranged = { ...derived, steps };
   const proof = prove(world, arranged.steps);
-  const car = { name: ask.car?.name ?? ask.car?.car ?? "", fitted, found, taken };
+  const { car: id = "", name = id } = ask.car ?? {};
+  const car = { id, name, fitted, found, taken };
   const closed = recipes.filter((one) =>
     tasks.some((task) => task.id.split("@")[0] === one.data.recipe),
   );
@@ -152,69 +195,71 @@ export function plan(opened: Opened, ask: Ask, given?: Given): Outcome<PlanFile>
   return { value, diagnostics: [...resolved.diagnostics, ...breaches(opened, proof)] };
 }
 
+/** How a pack is to be printed. */
+export interface PrintOptions {
+  paper: Paper;
+  large: boolean;
+  /** Print although the plan does not prove, with DRAFT across every page. */
+  draft: boolean;
+  html: boolean;
+}
+
+/** A printed sheet, ready to be written. */
+export interface Printed {
+  name: string;
+  bytes: Buffer;
+}
+
+/** Prints a plan's sheets; one that does not prove, or is not proven in full, prints as a draft only. */
+export async function print(
+  opened: Opened,
+  file: PlanFile,
+  options: PrintOptions,
+): Promise<Outcome<Printed[]>> {
+  const { paper, large, html } = options;
+  const draft = options.draft || isDraft(file);
+  const revision = digestOf([file.job, file.car, file.steps, file.count]);
+  const { laws } = file.proof;
+  const filled = fillChecklist(
+    {
+      steps: file.steps,
+      count: file.count,
+      brief: file.brief,
+      car: file.car,
+      revision: `${revision.slice(0, 4)} ${revision.slice(4)}`,
+      findings: laws.flatMap((law) => law.findings),
+      draft,
+      hotWork: file.hotWork,
+      notChecked: laws.filter((law) => law.held === "not checked"),
+      large,
+    },
+    opened.words,
+  );
+  const css = styleText();
+  const name = [file.car.id, file.job.split("/").at(-1), "checklist"].filter(Boolean).join("-");
+  if (html) {
+    const bytes = Buffer.from(page(filled, css.text, file.brief.title));
+    return { value: [{ name: `${name}.html`, bytes }], diagnostics: [] };
+  }
+  const laid = layout(filled, css, paper);
+  if (!laid.value || hasErrors(laid.diagnostics)) return { diagnostics: laid.diagnostics };
+  const bytes = await paint(laid.value, { revision, fontFile });
+  return { value: [{ name: `${name}.pdf`, bytes }], diagnostics: laid.diagnostics };
+}
+
+/** Whether a plan may print as a draft only: it has findings, or hot work that is not checked in full. */
+export function isDraft({ proof, hotWork }: PlanFile): boolean {
+  return proof.laws.some(({ held }) => held === false || (hotWork && held === "not checked"));
+}
+
+function styleText(): { text: string; file: string } {
+  const file = fileURLToPath(new URL("../templates/sheet.css", import.meta.url));
+  return { text: readFileSync(file, "utf8"), file };
+}
+
 /** The first eight hexadecimal figures of SHA-256 over a value's JSON. */
 export function digestOf(value: unknown): string {
   return createHash("sha256").update(JSON.stringify(value)).digest("hex").slice(0, 8);
-}
-
-interface Job {
-  range: Filed<RangeFile>;
-  recipe: Filed<RecipeFile>;
-  recipes: Filed<RecipeFile>[];
-}
-
-function findJob(library: Library, { job, car }: Ask): Outcome<Job> {
-  const [rangeName, name] = job.includes("/") ? job.split("/") : [car?.range, job];
-  const hits = library.ranges
-    .filter((range) => rangeName === undefined || range.data.range === rangeName)
-    .flatMap((range) => {
-      const recipes = recipesFor(library, range);
-      const recipe = recipes.find((one) => one.data.recipe === name || one.data.strips === name);
-      return recipe ? [{ range, recipe, recipes }] : [];
-    });
-  const [first, second] = hits;
-  if (first && !second) return { value: first, diagnostics: [] };
-  const known = library.recipes.map((one) => one.data.recipe);
-  const message = second
-    ? `'${job}' stands in more than one range.`
-    : `There is no job '${job}' in this library.`;
-  const hints = second ? ["Write it as range/recipe."] : didYouMean(name ?? "", known);
-  return { diagnostics: [{ code: "unknown-name", message, hints, related: [] }] };
-}
-
-/** The recipes of a range: those in its folder, and those outside every range's folder. */
-export function recipesFor(library: Library, range: Filed<RangeFile>): Filed<RecipeFile>[] {
-  const folder = (file: string): string => file.split("/").slice(0, -1).join("/");
-  const inside = (one: { folder: string }, of: Filed<RangeFile>): boolean =>
-    `${one.folder}/`.startsWith(`${folder(of.source.file)}/`);
-  return library.recipes.filter(
-    (one) => inside(one, range) || !library.ranges.some((other) => inside(one, other)),
-  );
-}
-
-function fittedOf(
-  range: RangeFile,
-  given: Readonly<Record<string, string>>,
-): { fitted: Record<string, string>; taken: string[]; diagnostics: Diagnostic[] } {
-  const diagnostics: Diagnostic[] = [];
-  const bad = (message: string, hints: string[]): void =>
-    void diagnostics.push({ code: "bad-option", message, hints, related: [] });
-  for (const [option, value] of Object.entries(given)) {
-    const known = range.options[option];
-    if (!known)
-      bad(`This range has no option '${option}'.`, didYouMean(option, Object.keys(range.options)));
-    else if (!(value in known.values))
-      bad(
-        `The option '${option}' has no value '${value}'.`,
-        didYouMean(value, Object.keys(known.values)),
-      );
-  }
-  const taken = Object.keys(range.options).filter((option) => !(option in given));
-  const defaults = Object.entries(range.options).map(([option, { default: value }]) => [
-    option,
-    given[option] ?? value,
-  ]);
-  return { fitted: Object.fromEntries(defaults), taken, diagnostics };
 }
 
 function breaches({ sources }: Opened, proof: Proof): Diagnostic[] {

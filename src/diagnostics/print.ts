@@ -53,7 +53,12 @@ export function toJson(diagnostic: Diagnostic, textOf: TextOf): object {
   return { code, severity: codes[code][0], ...at(span), message, hints, related: others };
 }
 
+/** How grave a diagnostic is, from its code. */
+export function severityOf({ code }: Diagnostic): "error" | "warning" {
+  return codes[code][0];
+}
+
 /** Whether any of these is an error. */
 export function hasErrors(diagnostics: readonly Diagnostic[]): boolean {
-  return diagnostics.some(({ code }) => codes[code][0] === "error");
+  return diagnostics.some((diagnostic) => severityOf(diagnostic) === "error");
 }

@@ -13,6 +13,8 @@ export interface CountLine {
   /** Fewer were found than the range has. */
   short: boolean;
   full: number;
+  lacking: number;
+  oneUse: boolean;
   fresh: number;
   allNew: boolean;
   torque: string;
@@ -23,12 +25,14 @@ export function countLines(step: Step, bag: number | undefined): CountLine[] {
   const out = verbs[step.verb]?.effect === "out";
   return step.fixings.map((fixing) => ({
     name: fixing.count === 1 ? fixing.name : fixing.plural,
-    size: fixing.size,
+    size: fixing.size.replaceAll(" ", "\u00A0"),
     count: fixing.count,
     bag: bag === undefined || fixing.oneUse ? "" : String(bag),
     out,
     short: out && fixing.count < fixing.full,
     full: fixing.full,
+    lacking: fixing.full - fixing.count,
+    oneUse: fixing.oneUse,
     fresh: fixing.fresh,
     allNew: !out && fixing.fresh === fixing.count,
     torque: out ? "" : torqueText(fixing),

@@ -12,11 +12,7 @@ const alertMarks: Record<string, string> = {
 
 /** Fills the checklist's template: a proven plan becomes the HTML of one sheet. */
 export function fillChecklist(input: SheetInput, words: Words): string {
-  const view = checklistView(input, words);
-  const most = Math.max(1, ...input.steps.map((step) => step.people));
-  const people =
-    most === 1 ? "1 person throughout." : `1 person; ${most} for the lifts that are marked.`;
-  return engine()(`checklist`)({ ...view, people });
+  return engine()(`checklist`)(checklistView(input, words));
 }
 
 type Template = (view: object) => string;

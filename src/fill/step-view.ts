@@ -14,7 +14,8 @@ export interface ReadingView {
 /** One step as the template reads it; texts that end in `Html` are escaped and marked already. */
 export interface StepView {
   n: string;
-  kind: "step" | "hold" | "pause";
+  /** What the step's box says aloud. */
+  done: string;
   messages: Message[];
   saysHtml: string;
   tools: string;
@@ -25,6 +26,8 @@ export interface StepView {
   noteHtml: string;
   counts: CountLine[];
   joins: number;
+  /** Whether there is something for the count column. */
+  counting: boolean;
   tally?: { expect: number; of: string };
   waitHtml: string;
   facts: { field: string; valueHtml: string }[];
@@ -62,12 +65,14 @@ export interface Around {
 /** A step as the template reads it. */
 export function stepView(step: Step, around: Around): StepView {
   const { brief } = around;
+  const counts = countLines(step, around.bag);
+  const joins = joinsOf(step);
   const toolName = (id: string): string => brief.tools.find((tool) => tool.id === id)?.name ?? id;
   const supplyName = (id: string): string =>
     brief.consumables.find((one) => one.id === id)?.name ?? id;
   return {
     n: step.n,
-    kind: step.hold ? "hold" : step.checks.length > 0 ? "pause" : "step",
+    done: `step ${step.n} done`,
     messages: step.messages,
     saysHtml: marked(step.says, step.figures),
     tools: step.tools.map(toolName).join(", "),
@@ -76,8 +81,9 @@ export function stepView(step: Step, around: Around): StepView {
     lift: step.people > 1,
     found: step.found,
     noteHtml: marked(step.note ?? "", step.figures),
-    counts: countLines(step, around.bag),
-    joins: joinsOf(step),
+    counts,
+    joins,
+    counting: counts.length > 0 || joins > 0 || step.count !== undefined,
     ...(step.count ? { tally: step.count } : {}),
     waitHtml: marked(step.wait, []),
     facts: step.facts.map(({ field, value, figure }) => ({

@@ -1,4 +1,5 @@
 import { type Brief, type Phase, type Step, phases } from "../model/plan.js";
+import { type GatherView, gatherOf } from "./gather.js";
 import type { CountLine, Finding } from "../model/proof.js";
 import { verbs } from "../model/verbs.js";
 import type { Words } from "../model/words.js";
@@ -14,6 +15,7 @@ export interface SheetInput {
   revision: string;
   findings: readonly Finding[];
   draft: boolean;
+  hotWork: boolean;
   notChecked: readonly { law: number; name: string }[];
   large: boolean;
 }
@@ -38,11 +40,25 @@ export interface PhaseView {
 /** Everything that the checklist's template reads. */
 export interface ChecklistView extends Omit<SheetInput, "steps" | "count"> {
   phases: PhaseView[];
-  gather: { count: number; name: string; where: string; why: string }[];
+  gather: GatherView;
   counts: CountRow[];
   messages: Brief["safety"];
-  signals: string[];
-  total: { off: number; back: number };
+  /** The most people that a step asks for. */
+  people: number;
+  lifts: boolean;
+  hours: { low: number; likely: number; high: number };
+  total: Totals;
+}
+
+/** What the sheet counts as a whole. */
+export interface Totals {
+  steps: number;
+  holds: number;
+  off: number;
+  added: number;
+  back: number;
+  renewed: number;
+  leftOut: number;
 }
 
 /** A line of the closing count, as the template reads it. */
@@ -59,18 +75,44 @@ export function checklistView(input: SheetInput, words: Words): ChecklistView {
   const { steps, count, ...rest } = input;
   const bags = bagsOf(steps);
   const counts = count.map((line) => countRow(line, steps, bags, words));
+  const people = Math.max(1, ...steps.map((step) => step.people));
+  const options = input.brief.options.map((one) => ({
+    ...one,
+    taken: input.car.taken.includes(one.option),
+  }));
   return {
     ...rest,
+    brief: { ...input.brief, options },
     phases: phasesOf(input, words, bags),
-    gather: gatherOf(steps, words),
+    gather: gatherOf(input.brief, steps, words),
     counts,
     messages: input.brief.safety,
-    signals: ["danger", "warning", "caution", "notice"],
-    total: {
-      off: sum(count.map((line) => line.off)),
-      back: sum(count.map((line) => line.back + line.renewed)),
-    },
+    people,
+    lifts: people > 1,
+    hours: hoursOf(steps),
+    total: totalsOf(steps, count),
   };
+}
+
+function totalsOf(steps: readonly Step[], count: readonly CountLine[]): Totals {
+  const of = (key: "off" | "added" | "back" | "renewed" | "leftOut"): number =>
+    sum(count.map((line) => line[key]));
+  return {
+    steps: steps.length,
+    holds: steps.filter((step) => step.hold).length,
+    off: of("off"),
+    added: of("added"),
+    back: of("back"),
+    renewed: of("renewed"),
+    leftOut: of("leftOut"),
+  };
+}
+
+/** Hands-on hours, from the steps' own minutes. */
+function hoursOf(steps: readonly Step[]): ChecklistView["hours"] {
+  const hours = (i: 0 | 1 | 2): number =>
+    Math.max(1, Math.round(sum(steps.map((step) => step.minutes[i])) / 60));
+  return { low: hours(0), likely: hours(1), high: hours(2) };
 }
 
 function sum(values: readonly number[]): number {
@@ -148,20 +190,6 @@ function blockView(
     bag: out && bag !== undefined ? String(bag) : "",
     steps: run.map(view),
   };
-}
-
-/** New fixings that the refit asks for: one-use ones, and those missing when the car came in. */
-function gatherOf(steps: readonly Step[], words: Words): ChecklistView["gather"] {
-  return steps.flatMap((step) =>
-    step.fixings
-      .filter((fixing) => fixing.fresh > 0)
-      .map((fixing) => ({
-        count: fixing.fresh,
-        name: `${fixing.fresh === 1 ? fixing.name : fixing.plural}${fixing.size === "" ? "" : ` ${fixing.size}`}`,
-        where: `${step.title}${fixing.place === "" ? "" : `, ${words.sides[fixing.place] ?? fixing.place}`}`,
-        why: fixing.oneUse ? "used once" : "missing on this car",
-      })),
-  );
 }
 
 function countRow(

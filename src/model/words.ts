@@ -5,6 +5,8 @@ export interface Words {
   work: string;
   sides: Record<string, string>;
   phases: Record<string, string>;
+  /** Short pieces that the program puts together. */
+  phrases: Record<string, string>;
 }
 
 /** Fills `{name}` places and closes the gaps that empty ones leave. */

@@ -135,6 +135,25 @@ function checkCount(
   }
 }
 
+const lifting = new Set(["off", "on", "cut-off", "fit-new", "try-in", "take-out"]);
+
+/** Lifting a part takes as many people as the range says; all else takes one, unless the step says otherwise. */
+function peopleOf(step: RecipeStep, verb: string, part: Thing | undefined): number {
+  const lift = lifting.has(verbs[verb]?.effect ?? "") ? part?.people : undefined;
+  return step.people ?? lift ?? 1;
+}
+
+/** Doing up what holds a critical part is critical itself. */
+function criticalOf(
+  { things }: Scope,
+  step: RecipeStep,
+  verb: string,
+  first: Thing | undefined,
+): string | undefined {
+  const host = verbs[verb]?.effect === "in" ? things.get(first?.host ?? "") : undefined;
+  return step.critical ?? host?.critical;
+}
+
 function assemble(
   compiler: Compiler,
   place: Place,
@@ -148,7 +167,7 @@ function assemble(
   const { data, source } = visit.recipe;
   const part = things.find((thing) => thing.is === "part");
   const hold = holdOf(compiler, step, verb, things[0]);
-  const critical = step.critical ?? part?.critical;
+  const critical = criticalOf(scope, step, verb, things[0]);
   return {
     n: "",
     id: idOf(place, step, verb, does),
@@ -166,7 +185,7 @@ function assemble(
     ...printed(compiler, step),
     found: foundNotes(compiler, does, things),
     ...(critical === undefined ? {} : { critical }),
-    people: step.people ?? part?.people ?? 1,
+    people: peopleOf(step, verb, part),
     minutes: step.time ? [...step.time] : [0, 0, 0],
     zone: things[0]?.zone || data.repairs || "",
     origin: { file: source.file, path: place.path },

@@ -11,6 +11,7 @@ job: string
 range: string
 digest: string
 car: {
+id?: string
 name?: string
 fitted: {
 /**

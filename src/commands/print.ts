@@ -1,0 +1,51 @@
+import { hasErrors } from "../diagnostics/print.js";
+import { type PlanFile, type PrintOptions, isDraft, print } from "../pipeline.js";
+import { planned, takenWords } from "./ask.js";
+import { type CommonOptions, WrongUse } from "./options.js";
+import { report, say, sayJson, textsOf } from "./report.js";
+import { mustBeFolder, writeAll } from "./write.js";
+
+/** What `print` takes beside the common options. */
+export interface PrintCommandOptions
+  extends CommonOptions, Omit<PrintOptions, "draft" | "html" | "large"> {
+  out: string;
+  large?: boolean;
+  draft?: boolean;
+  html?: boolean;
+  strict?: boolean;
+  sheets?: string;
+}
+
+const sheets = ["checklist"];
+
+/** `countback print JOB`: writes the sheets of a proven plan; without a proof it writes drafts only. */
+export async function printCommand(job: string, options: PrintCommandOptions): Promise<number> {
+  mustKnow(options.sheets);
+  mustBeFolder(options.out);
+  const { opened, value, diagnostics, sources } = planned(job, options);
+  const textOf = textsOf(sources);
+  const failed = report(diagnostics, textOf, options);
+  if (!opened || !value || (failed && !options.draft)) return 1;
+  const { paper, large = false, draft = false, html = false } = options;
+  const printed = await print(opened, value, { paper, large, draft, html });
+  const unprintable = report(printed.diagnostics, textOf, options);
+  if (!printed.value || hasErrors(printed.diagnostics)) return unprintable;
+  tell(value, writeAll(options.out, printed.value), options);
+  return failed;
+}
+
+function mustKnow(wanted: string | undefined): void {
+  const unknown = wanted?.split(",").find((name) => !sheets.includes(name));
+  if (unknown !== undefined)
+    throw new WrongUse(`there is no sheet '${unknown}'; sheets: ${sheets.join(", ")}`);
+}
+
+/** Names the files written, and says what was taken for granted. */
+function tell(plan: PlanFile, files: readonly string[], options: PrintCommandOptions): void {
+  if (options.json) sayJson(files);
+  else process.stdout.write(files.map((file) => `${file}\n`).join(""));
+  const taken = takenWords(plan);
+  if (taken !== "") say(taken, options);
+  if (!options.draft && isDraft(plan))
+    say("printed as DRAFT: this job has hot work, and not every law of it is checked yet", options);
+}

@@ -1,0 +1,68 @@
+import type { Brief, Step } from "../model/plan.js";
+import type { Words } from "../model/words.js";
+
+/** A line of a list of what to bring. */
+export interface GatherItem {
+  name: string;
+  count?: number;
+  amount?: number;
+  unit?: string;
+  more: string;
+}
+
+/** The lists of what to bring. */
+export interface GatherView {
+  tools: GatherItem[];
+  supplies: GatherItem[];
+  spares: GatherItem[];
+  fixings: GatherItem[];
+  renew: GatherItem[];
+}
+
+/** Gathers what to bring for a plan. */
+export function gatherOf(brief: Brief, steps: readonly Step[], words: Words): GatherView {
+  const { or = "or" } = words.phrases;
+  return {
+    tools: brief.tools.map(({ name, instead, why = "" }) => ({
+      name,
+      more: `${instead === undefined ? "" : `${or} ${instead}. `}${why}`.trim(),
+    })),
+    supplies: brief.consumables.map(({ note = "", ...one }) => ({ ...one, more: note })),
+    spares: brief.spares.map(({ note = "", ...one }) => ({ ...one, more: note })),
+    fixings: newFixings(steps, words),
+    renew: brief.renew.map(({ name, why }) => ({ name, more: why })),
+  };
+}
+
+/** New fixings that the refit asks for, used once or missing when the car came in; alike ones together. */
+function newFixings(steps: readonly Step[], { phrases, sides }: Words): GatherItem[] {
+  const items = new Map<
+    string,
+    { count: number; names: [string, string]; places: Set<string>; why: string }
+  >();
+  for (const step of steps) {
+    for (const { fresh, name, plural, size, place, oneUse } of step.fixings) {
+      if (fresh === 0) continue;
+      const why = phrases[oneUse ? "used-once" : "missing-here"] ?? "";
+      const key = `${name} ${size} ${why} ${step.title}`;
+      const item = items.get(key) ?? {
+        count: 0,
+        names: [sized(name, size), sized(plural, size)],
+        places: new Set([step.title]),
+        why,
+      };
+      item.count += fresh;
+      if (place !== "") item.places.add(sides[place] ?? place);
+      items.set(key, item);
+    }
+  }
+  return [...items.values()].map(({ count, names, places, why }) => ({
+    count,
+    name: names[count === 1 ? 0 : 1],
+    more: `${[...places].join(", ")}: ${why}`,
+  }));
+}
+
+function sized(name: string, size: string): string {
+  return [name, size].join(" ").trim();
+}

@@ -1,0 +1,153 @@
+import type { Item } from "../model/page.js";
+import type { Box } from "./box.js";
+import { type Laid, setLines } from "./lines.js";
+import type { Edge, Sides, Style } from "./style.js";
+import { columnsOf, rowsOf } from "./table.js";
+import { widthsOf } from "./tracks.js";
+
+/** Reports a character that no font can draw. */
+export type Missing = (character: string) => void;
+
+/** Lays a box out at a width, in one piece; it grows to `least` where its neighbours are taller. */
+export function setBlock(box: Box, width: number, missing: Missing, least = 0): Laid {
+  const { style } = box;
+  const [top, right, bottom, left] = insets(style);
+  const inner = setContent(box, width - left - right, missing);
+  const height = Math.max(style.height ?? 0, least, inner.height + top + bottom);
+  const spare = height - inner.height - top - bottom;
+  const down = top + (style.valign === "middle" ? spare / 2 : 0);
+  return {
+    height,
+    items: [...frame(style, width, height), ...moved(inner.items, left, down)],
+  };
+}
+
+/** Padding and border together, side by side. */
+export function insets({ padding, border }: Style): Sides<number> {
+  return [
+    padding[0] + border[0].width,
+    padding[1] + border[1].width,
+    padding[2] + border[2].width,
+    padding[3] + border[3].width,
+  ];
+}
+
+/** Items moved right and down. */
+export function moved(items: readonly Item[], dx: number, dy: number): Item[] {
+  return items.map((item) =>
+    item.is === "line"
+      ? { ...item, x: item.x + dx, y: item.y + dy, x2: item.x2 + dx, y2: item.y2 + dy }
+      : { ...item, x: item.x + dx, y: item.y + dy },
+  );
+}
+
+function setContent(box: Box, width: number, missing: Missing): Laid {
+  if (box.style.display === "grid") return setGrid(box, width, missing);
+  if (box.style.display === "table")
+    return stack(rowsOf(box).map((row) => setRow(row.box, columnsOf(box, width), missing)));
+  const lines = box.inlines.length > 0 ? [setLines(box.inlines, box.style, width, missing)] : [];
+  if (box.children.length === 0) return stack(lines);
+  return setStack(box.children, width, missing, lines);
+}
+
+function stack(parts: readonly Laid[]): Laid {
+  let height = 0;
+  const items = parts.flatMap((part) => {
+    const at = height;
+    height += part.height;
+    return moved(part.items, 0, at);
+  });
+  return { height, items };
+}
+
+/** Blocks below one another; where two margins meet, the larger one counts. */
+function setStack(
+  children: readonly Box[],
+  width: number,
+  missing: Missing,
+  first: readonly Laid[],
+): Laid {
+  const start = stack(first);
+  let [y, margin] = [start.height, first.length > 0 ? 0 : -Infinity];
+  const items = [...start.items];
+  for (const child of children) {
+    const [top, right, bottom, left] = child.style.margin;
+    const laid = setBlock(child, width - left - right, missing);
+    y += Math.max(0, margin, margin === -Infinity ? 0 : top);
+    items.push(...moved(laid.items, left, y));
+    y += laid.height;
+    margin = bottom;
+  }
+  return { height: y, items };
+}
+
+function setGrid(box: Box, width: number, missing: Missing): Laid {
+  const rows = gridRows(box, width, missing);
+  const space = { height: box.style.gap, items: [] };
+  return stack(rows.flatMap((row, i) => (i > 0 ? [space, row] : [row])));
+}
+
+/** The rows of a grid, each laid out. */
+export function gridRows({ children, style }: Box, width: number, missing: Missing): Laid[] {
+  const tracks = style.columns.length > 0 ? style.columns : [{ share: 1 }];
+  const widths = widthsOf(tracks, width, style.gap);
+  const rows: Laid[] = [];
+  for (let i = 0; i < children.length; i += widths.length)
+    rows.push(setCells(children.slice(i, i + widths.length), widths, style.gap, missing));
+  return rows;
+}
+
+/** Lays out a table row in columns of these widths. */
+export function setRow(row: Box, widths: readonly number[], missing: Missing): Laid {
+  let at = 0;
+  const spanned = row.children.map((cell) => {
+    const span = Number(cell.element.attribs["colspan"] ?? 1);
+    const own = widths.slice(at, at + span).reduce((sum, one) => sum + one, 0);
+    at += span;
+    return own;
+  });
+  const cells = setCells(row.children, spanned, 0, missing);
+  const width = widths.reduce((sum, one) => sum + one, 0);
+  return { ...cells, items: [...frame(row.style, width, cells.height), ...cells.items] };
+}
+
+function setCells(
+  cells: readonly Box[],
+  widths: readonly number[],
+  gap: number,
+  missing: Missing,
+): Laid {
+  const heights = cells.map((cell, i) => setBlock(cell, widths[i] ?? 0, missing).height);
+  const height = Math.max(0, ...heights);
+  let x = 0;
+  const items = cells.flatMap((cell, i) => {
+    const at = x;
+    x += (widths[i] ?? 0) + gap;
+    return moved(setBlock(cell, widths[i] ?? 0, missing, height).items, at, 0);
+  });
+  return { height, items };
+}
+
+/** A box's background and borders. */
+function frame(style: Style, w: number, h: number): Item[] {
+  const ground: Item[] =
+    style.background === "" ? [] : [{ is: "fill", x: 0, y: 0, w, h, color: style.background }];
+  const [top, right, bottom, left] = style.border;
+  return [
+    ...ground,
+    ...edge(top, 0, top.width / 2, w, top.width / 2),
+    ...edge(right, w - right.width / 2, 0, w - right.width / 2, h),
+    ...edge(bottom, 0, h - bottom.width / 2, w, h - bottom.width / 2),
+    ...edge(left, left.width / 2, 0, left.width / 2, h),
+  ];
+}
+
+function edge(
+  { width, color, dashed }: Edge,
+  x: number,
+  y: number,
+  x2: number,
+  y2: number,
+): Item[] {
+  return width > 0 ? [{ is: "line", x, y, x2, y2, width, color, dashed }] : [];
+}

@@ -1,0 +1,124 @@
+import type { Element } from "domhandler";
+import { isTag } from "domhandler";
+import { textContent } from "./text.js";
+import { gridRows, insets, setBlock, setRow, type Missing } from "./block.js";
+import type { Box } from "./box.js";
+import type { Item } from "../model/page.js";
+import type { Laid } from "./lines.js";
+import { columnsOf, rowsOf } from "./table.js";
+
+/** A piece of the sheet that is never cut, in order from top to bottom. */
+export interface Slab {
+  laid: Laid;
+  x: number;
+  /** Space that it wants above and below. */
+  top: number;
+  bottom: number;
+  /** It stays with the slab after it. */
+  keepNext: boolean;
+  newPage: boolean;
+  /** The parts of the sheet in which it lies, that say at the top of a page that they go on. */
+  within: readonly Box[];
+  /** A table's head, set again where the table goes on. */
+  head?: Laid;
+  headings: { level: number; text: string }[];
+}
+
+/** Cuts a box into slabs; one that must stay whole is cut only where no page could hold it. */
+export function slabsOf(root: Box, width: number, page: number, missing: Missing): Slab[] {
+  return cut({ page, missing }, root, { x: 0, width, within: [] });
+}
+
+interface Cutting {
+  page: number;
+  missing: Missing;
+}
+
+function cut(cutting: Cutting, box: Box, at: Place): Slab[] {
+  const [top, right, bottom, left] = box.style.margin;
+  const place = { ...at, x: at.x + left, width: at.width - left - right };
+  const whole = splits(box) ? undefined : slab(cutting, box, place);
+  const stays = whole && (whole.laid.height <= cutting.page || box.children.length === 0);
+  const slabs = stays ? [whole] : parts(cutting, box, place);
+  const [first, last] = [slabs[0], slabs.at(-1)];
+  if (first) {
+    first.top = Math.max(first.top, top);
+    first.newPage ||= box.style.newPage;
+  }
+  if (last) {
+    last.bottom = Math.max(last.bottom, bottom);
+    last.keepNext ||= box.style.keepNext;
+  }
+  return slabs;
+}
+
+function parts(cutting: Cutting, box: Box, at: Place): Slab[] {
+  const within = "data-continued" in box.element.attribs ? [...at.within, box] : at.within;
+  if (box.style.display === "table") return tableSlabs(cutting, box, { ...at, within });
+  const [, right, , left] = insets(box.style);
+  const place = { within, x: at.x + left, width: at.width - left - right };
+  if (box.style.display === "grid") return gridSlabs(cutting, box, place);
+  return box.children.flatMap((child) => cut(cutting, child, place));
+}
+
+function slab({ missing }: Cutting, box: Box, { x, width, within }: Place): Slab {
+  const { newPage, keepNext } = box.style;
+  const laid = setBlock(box, width, missing);
+  return { ...bare(laid, x, within), keepNext, newPage, headings: headingsIn(box.element) };
+}
+
+function bare(laid: Laid, x: number, within: readonly Box[]): Slab {
+  return { laid, x, within, top: 0, bottom: 0, keepNext: false, newPage: false, headings: [] };
+}
+
+function gridSlabs({ missing }: Cutting, box: Box, { x, width, within }: Place): Slab[] {
+  return gridRows(box, width, missing).map((laid, i) => ({
+    ...bare(laid, x, within),
+    top: i > 0 ? box.style.gap : 0,
+  }));
+}
+
+function tableSlabs({ missing }: Cutting, table: Box, { x, width, within }: Place): Slab[] {
+  const widths = columnsOf(table, width);
+  const rows = rowsOf(table).map((row) => ({ ...row, laid: setRow(row.box, widths, missing) }));
+  const top = rows.find((row) => row.head)?.laid;
+  const head = top && plain(top);
+  return rows.map((row, i) => ({
+    ...bare(row.laid, x, within),
+    keepNext: row.head || (i === rows.length - 2 && rows.length > 2),
+    ...(head && !row.head ? { head } : {}),
+  }));
+}
+
+interface Place {
+  x: number;
+  width: number;
+  within: readonly Box[];
+}
+
+/** Containers without a frame of their own are cut between their children or rows; tables between rows. */
+function splits({ style, children, inlines }: Box): boolean {
+  if (style.keepInside) return false;
+  if (style.display === "table") return true;
+  const framed = style.background !== "" || style.border.some((edge) => edge.width > 0);
+  return children.length > 0 && inlines.length === 0 && !framed;
+}
+
+/** The same items without their place in the reading order. */
+function plain({ height, items }: Laid): Laid {
+  return {
+    height,
+    items: items.flatMap((item): Item[] => {
+      if (item.is === "field") return [];
+      if (item.is !== "text") return [item];
+      const { content: _, ...rest } = item;
+      return [rest];
+    }),
+  };
+}
+
+function headingsIn(element: Element): Slab["headings"] {
+  const level = /^h([1-4])$/.exec(element.name)?.[1];
+  const own = level === undefined ? [] : [{ level: Number(level), text: textContent(element) }];
+  return [...own, ...element.children.filter(isTag).flatMap(headingsIn)];
+}
