@@ -30,7 +30,8 @@ export function rangesOf(library: Library, recipe: { folder: string }): Filed<Ra
   return inside.length > 0 ? inside : library.ranges;
 }
 
-function liesIn(recipe: { folder: string }, range: Filed<RangeFile>): boolean {
+/** Whether a recipe lies in the folder of a range, at any depth. */
+export function liesIn(recipe: { folder: string }, range: Filed<RangeFile>): boolean {
   const folder = range.source.file.split("/").slice(0, -1).join("/");
   return `${recipe.folder}/`.startsWith(`${folder}/`);
 }

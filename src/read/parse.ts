@@ -1,4 +1,4 @@
-import { type Document, isCollection, isMap, isNode, isScalar, parseDocument } from "yaml";
+import { type Document, visit, isCollection, isMap, isNode, isScalar, parseDocument } from "yaml";
 import type { Diagnostic, Outcome, Span } from "../diagnostics/diagnostic.js";
 import type { Path, Source } from "../model/source.js";
 
@@ -19,7 +19,7 @@ export function parse(file: string, text: string): Outcome<Source> {
   });
   if (diagnostics.length > 0) return { diagnostics };
   const value = unfold(doc);
-  if (value instanceof Error) return { diagnostics: [aliasBomb(file, value)] };
+  if (value instanceof Error) return { diagnostics: [aliasFault(file, doc, value)] };
   return { value: source(file, text, doc, value), diagnostics };
 }
 
@@ -31,14 +31,28 @@ function unfold(doc: Document.Parsed): unknown {
   }
 }
 
-function aliasBomb(file: string, error: Error): Diagnostic {
+function aliasFault(file: string, doc: Document.Parsed, error: Error): Diagnostic {
+  const bomb = error.message.startsWith("Excessive");
   return {
     code: "yaml-alias",
-    message: `The aliases of this file cannot be unfolded: ${error.message}.`,
-    span: { file, start: 0, end: 0 },
+    message: bomb
+      ? "The aliases of this file unfold to more than it may hold."
+      : `The aliases of this file cannot be unfolded: ${error.message}.`,
+    span: firstAlias(file, doc),
     hints: ["Write the values out instead of repeating them with aliases."],
     related: [],
   };
+}
+
+function firstAlias(file: string, doc: Document.Parsed): Span {
+  let span: Span = { file, start: 0, end: 0 };
+  visit(doc, {
+    Alias: (_, { range }) => {
+      if (range) span = { file, start: range[0], end: range[1] };
+      return visit.BREAK;
+    },
+  });
+  return span;
 }
 
 function source(file: string, text: string, doc: Document.Parsed, value: unknown): Source {

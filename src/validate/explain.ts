@@ -61,10 +61,22 @@ function reason(error: ErrorObject): string {
   if (error.keyword === "enum")
     return `is ${shown(error.data)}, but must be one of: ${list(params["allowedValues"])}`;
   if (error.keyword === "const") return `must be ${shown(params["allowedValue"])}`;
+  const limit = limits[error.keyword];
+  if (limit) return `is ${shown(error.data)}, but must be ${limit} ${String(params["limit"])}`;
+  if (error.keyword === "pattern")
+    return `is ${shown(error.data)}, which is not written in the form that must stand here`;
+  if (error.keyword === "minItems" || error.keyword === "maxItems")
+    return `must have ${error.keyword === "minItems" ? "at least" : "at most"} ${String(params["limit"])} items`;
   if (error.keyword === "anyOf")
     return `is ${shown(error.data)}, which is of none of the forms that can stand here`;
   return `is ${shown(error.data)}, but ${error.message ?? "is not as the schema asks"}`;
 }
+
+const limits: Record<string, string> = {
+  minimum: "at least",
+  maximum: "at most",
+  exclusiveMinimum: "more than",
+};
 
 function describe(error: ErrorObject): string[] {
   const text = error.parentSchema?.["description"];
@@ -77,6 +89,7 @@ function words(type: unknown): string {
     array: "a list",
     string: "text",
     integer: "a whole number",
+    boolean: "true or false",
   };
   return [type]
     .flat()

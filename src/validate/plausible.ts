@@ -19,7 +19,7 @@ export const units: Record<string, readonly [dimension: string, factor: number]>
   "1": ["count", 1],
 };
 
-/** Between which values a kind of figure can lie, in the base unit of its dimension. */
+/** Between which values a kind of figure can lie, in the unit given. */
 export interface Bounds {
   unit: keyof typeof units;
   least: number;
@@ -38,7 +38,7 @@ export const plausible: Record<Figure["kind"], Bounds> = {
   length: { unit: "mm", least: 0.5, most: 6000 },
   tolerance: { unit: "mm", least: 0.01, most: 20 },
   film: { unit: "mm", least: 0.005, most: 3 },
-  time: { unit: "s", least: 1, most: 7 * 24 * 3600 },
+  time: { unit: "h", least: 0.0002, most: 7 * 24 },
   temperature: { unit: "°C", least: -20, most: 250 },
   count: { unit: "1", least: 1, most: 1000 },
   current: { unit: "A", least: 0.001, most: 400 },

@@ -22,9 +22,10 @@ export function fitsKind(kind: Figure["kind"], unit: string): boolean {
 
 /** Whether a number with a unit lies within the bounds of its kind. */
 export function isPlausible(kind: Figure["kind"], value: number, unit: string): boolean {
-  const { least, most } = plausible[kind];
-  const base = value * (units[unit]?.[1] ?? Number.NaN);
-  return fitsKind(kind, unit) && base >= least && base <= most;
+  const { least, most, unit: own } = plausible[kind];
+  const factor = (name: string): number => units[name]?.[1] ?? Number.NaN;
+  const size = (value * factor(unit)) / factor(own);
+  return fitsKind(kind, unit) && size >= least && size <= most;
 }
 
 /** What may have been meant by an implausible figure: the first of the usual slips that makes sense. */

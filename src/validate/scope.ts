@@ -1,6 +1,6 @@
 import type { RangeFile } from "../model/generated/range.js";
 import type { RecipeFile } from "../model/generated/recipe.js";
-import { type Filed, type Library, rangesOf } from "../model/library.js";
+import { type Filed, type Library, liesIn, rangesOf } from "../model/library.js";
 import { namesOf } from "../model/names.js";
 import { targetsOf, verbOf } from "../model/recipe-step.js";
 import { stateWords, verbs } from "../model/verbs.js";
@@ -16,6 +16,8 @@ export interface Known {
   all: string[];
   positions: string[];
   states: string[];
+  /** How a message starts that says what is missing. */
+  lacks: string;
 }
 
 type FiledRecipe = Library["recipes"][number];
@@ -36,6 +38,9 @@ export function knownTo(library: Library, recipe: FiledRecipe): Known {
     all: [...ranges.flatMap(namesOf), ...[recipe.data, ...fellows].flatMap(declaredBy)],
     positions: ranges.flatMap(positionsOf),
     states: statesOf(fellows),
+    lacks: filed.some((range) => liesIn(recipe, range))
+      ? "This range has no"
+      : "No range here has a",
   };
 }
 

@@ -32,7 +32,16 @@ export function validate(sources: readonly Source[], complete = true): Outcome<L
   const whole = complete && diagnostics.length === 0;
   for (const rule of rules)
     if (whole || !rule.whole) rule.run(library, (found) => diagnostics.push(found));
-  return { value: library, diagnostics };
+  return { value: library, diagnostics: inOrder(diagnostics, sources) };
+}
+
+/** By file and place, so that a file is read from top to bottom while it is mended. */
+function inOrder(diagnostics: readonly Diagnostic[], sources: readonly Source[]): Diagnostic[] {
+  const files = new Map(sources.map((source, i) => [source.file, i]));
+  const rank = ({ span }: Diagnostic): number => (span && files.get(span.file)) ?? -1;
+  return [...diagnostics].sort(
+    (a, b) => rank(a) - rank(b) || (a.span?.start ?? 0) - (b.span?.start ?? 0),
+  );
 }
 
 /** Holds one file against the schema of the kind it must be; the value is there when it passes. */

@@ -4,6 +4,9 @@
  * The positions at which it is found; left out where there is one only.
  */
 export type At = (string | [string, ...(string)[]])
+/**
+ * A whole number from 1 up, or one for each position.
+ */
 export type Count = (number | {
 [k: string]: number
 })

@@ -36,7 +36,7 @@ function ofRecipe(known: Known, recipe: RecipeFile): Reference[] {
   const one = (key: "strips" | "eases", name: string | undefined): Reference[] =>
     name === undefined
       ? []
-      : [{ name, path: [key], known: known.parts, lacks: "This range has no part" }];
+      : [{ name, path: [key], known: known.parts, lacks: `${known.lacks} part` }];
   const zone: Reference[] =
     recipe.repairs === undefined
       ? []
@@ -45,14 +45,14 @@ function ofRecipe(known: Known, recipe: RecipeFile): Reference[] {
             name: recipe.repairs,
             path: ["repairs"],
             known: known.zones,
-            lacks: "This range has no zone",
+            lacks: `${known.lacks} zone`,
           },
         ];
   const supplies = (recipe["needs-isolated"] ?? []).map((name, i) => ({
     name,
     path: ["needs-isolated", i],
     known: known.supplies,
-    lacks: "This range has no supply",
+    lacks: `${known.lacks} supply`,
   }));
   const needed = (["needs-off", "needs-eased"] as const).flatMap((key) =>
     (recipe[key] ?? []).flatMap((need, i) => ofNeed(known, need, [key, i])),
@@ -102,5 +102,5 @@ function target(known: Known, text: string, path: Path, names = known.all): Refe
 
 function position(known: Known, name: string | undefined, path: Path): Reference[] {
   if (name === undefined) return [];
-  return [{ name, path, known: known.positions, lacks: "This range has no position" }];
+  return [{ name, path, known: known.positions, lacks: `${known.lacks} position` }];
 }
