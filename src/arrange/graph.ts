@@ -18,7 +18,8 @@ export function graphOf(tasks: readonly Task[]): Node[] {
   for (const task of tasks) {
     const own = [...nodes.keys()].filter((id) => id.startsWith(`${task.id} `));
     for (const [i, id] of own.entries()) if (i > 0) edge(own[i - 1] ?? "", id);
-    for (const other of task.after) nest(nodes, edge, task, other);
+    for (const id of task.after)
+      for (const other of tasks.filter((one) => one.id === id)) nest(nodes, edge, task, other);
   }
   for (const task of tasks.filter((one) => one.isolates.length > 0)) live(nodes, edge, tasks, task);
   barriers(nodes, edge);
@@ -58,14 +59,14 @@ function stateWanted(
 
 type Edge = (from: string, to: string) => void;
 
-/** A task that needs another off is touched after it came off and before it goes back. */
-function nest(nodes: Map<string, Node>, edge: Edge, task: Task, other: string): void {
+/** A task that needs another off is touched after it came off and before it goes back; live steps need no isolator. */
+function nest(nodes: Map<string, Node>, edge: Edge, task: Task, other: Task): void {
   for (const id of nodes.keys()) {
-    if (!id.startsWith(`${task.id} `) || isLive(id)) continue;
+    if (!id.startsWith(`${task.id} `) || (isLive(id) && other.isolates.length > 0)) continue;
     for (const way of nodes.keys()) {
-      if (!way.startsWith(`${other} `)) continue;
-      if (way.startsWith(`${other} strip`) && !id.includes(" prepare ")) edge(way, id);
-      if (way.startsWith(`${other} refit`) && !id.includes(" close ")) edge(id, way);
+      if (!way.startsWith(`${other.id} `)) continue;
+      if (way.startsWith(`${other.id} strip`) && !id.includes(" prepare ")) edge(way, id);
+      if (way.startsWith(`${other.id} refit`) && !id.includes(" close ")) edge(id, way);
     }
   }
 }
