@@ -1,4 +1,7 @@
 export {
+  print,
+  type PrintOptions,
+  type Printed,
   open,
   ownLibrary,
   plan,
