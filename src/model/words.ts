@@ -11,7 +11,10 @@ export interface Words {
 
 /** Fills `{name}` places and closes the gaps that empty ones leave. */
 export function fillIn(template: string, values: Readonly<Record<string, string>>): string {
-  const filled = template.replaceAll(/\{([A-Za-z]+)\}/g, (_, name: string) => values[name] ?? "");
+  const filled = template.replaceAll(
+    /\{([A-Za-z0-9-]+)\}/g,
+    (_, name: string) => values[name] ?? "",
+  );
   return filled
     .replaceAll(/ {2,}/g, " ")
     .replaceAll(/ ([.,])/g, "$1")

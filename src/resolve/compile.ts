@@ -12,7 +12,7 @@ import { fixingsOf } from "./step-fixings.js";
 import type { Scope, Visit } from "./closure.js";
 import { holdOf } from "./hold.js";
 import { type RecipeStep, targetsOf, verbsOf } from "../model/recipe-step.js";
-import { sentence } from "./sentence.js";
+import { sentence, withFigures } from "./sentence.js";
 import { referTo } from "./things.js";
 import { matches } from "./when.js";
 
@@ -212,11 +212,11 @@ function printed(compiler: Compiler, step: RecipeStep): Printed {
   return {
     uses: (step.uses ?? []).map((use) => ({ ...use })),
     messages: (step.warn ?? []).flatMap((warn) => messageOf(compiler, warn)),
-    ...(step.note === undefined ? {} : { note: step.note }),
+    ...(step.note === undefined ? {} : { note: withFigures(step, step.note) }),
     figures: figures.map((figure) => ({ text: textOf(figure), mark: markOf(figure.source) })),
     facts: (step.facts ?? []).map((fact) => ({ ...fact })),
     readings: (step.readings ?? []).map((reading) => ({ ...reading })),
-    checks: [...(step.checks ?? [])],
+    checks: (step.checks ?? []).map((check) => withFigures(step, check)),
     night: step.night ?? false,
     ...(counts ? { count: { expect: step.count ?? 0, of: step.of ?? "" } } : {}),
     wait: step.wait ? textOf(step.wait) : "",

@@ -2,6 +2,7 @@ import type { Hold } from "../model/plan.js";
 import type { Thing } from "../model/world.js";
 import type { Compiler } from "./compile.js";
 import type { RecipeStep } from "../model/recipe-step.js";
+import { withFigures } from "./sentence.js";
 
 const kinds: Record<string, Hold["kind"]> = {
   hold: "hold",
@@ -23,7 +24,7 @@ export function holdOf(
     kind,
     name: thing.words,
     role: compiler.catalog.roles[role]?.name ?? role,
-    accept: step.accept ?? "",
+    accept: withFigures(step, step.accept ?? ""),
     readings: (step.readings ?? []).map((reading) => ({ ...reading })),
     choices: [...(step.choices ?? [])],
   };

@@ -11,10 +11,7 @@ export function sentence(
   does: readonly Change[],
   things: readonly Thing[],
 ): string {
-  const figures = Object.entries(step.figures ?? {}).map(
-    ([name, figure]) => [name, textOf(figure)] as const,
-  );
-  if (step.say !== undefined) return fillIn(step.say, Object.fromEntries(figures));
+  if (step.say !== undefined) return withFigures(step, step.say);
   return fillIn(words.verbs[verb] ?? words.work, {
     Verb: capital(verb.replaceAll("-", " ")),
     things: things.map((thing, i) => countWords(thing, does[i])).join(" and "),
@@ -22,6 +19,12 @@ export function sentence(
     where: things[0]?.fixing?.where ?? "",
     to: step.to ?? "",
   });
+}
+
+/** A text of a step with the step's figures filled in. */
+export function withFigures({ figures = {} }: RecipeStep, text: string): string {
+  const texts = Object.entries(figures).map(([name, figure]) => [name, textOf(figure)] as const);
+  return fillIn(text, Object.fromEntries(texts));
 }
 
 /** An object's words with its side before them. */
