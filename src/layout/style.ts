@@ -65,7 +65,11 @@ export function startStyle(tag: string, parent: Style | undefined): Style {
   const { size, leading, bold, italic, color, align, nowrap } = parent ?? rootStyle;
   const strong = ["b", "th", "h1", "h2", "h3", "h4"].includes(tag);
   return {
-    ...{ size, leading, color, align, nowrap },
+    size,
+    leading,
+    color,
+    align,
+    nowrap,
     bold: bold || strong,
     italic: italic || tag === "i",
     display: outer[tag] ?? (blocks.has(tag) ? "block" : "inline"),
