@@ -60,8 +60,9 @@ function covered({ world, state, thing, effect }: Moment): Breach[] {
 function hostOn({ world, state, thing, effect }: Moment): Breach[] {
   const host = thing.host === undefined ? undefined : world.things.get(thing.host);
   const needs = ["in", "make-join"].includes(effect) && host?.is === "part";
-  const missing =
-    needs && ["off", "absent", "gone", "left-off"].includes(state.parts.get(host.key) ?? "");
+  const now = state.parts.get(thing.host ?? "") ?? "";
+  const aside = now === "eased" && host?.easedBy.includes(thing.key) === true;
+  const missing = needs && (aside || ["off", "absent", "gone", "left-off"].includes(now));
   return breachIf(missing, `the ${host?.words} that '${thing.key}' holds is not in its place`);
 }
 
