@@ -45,18 +45,19 @@ export function dutiesOf(
     const listNeeds = (
       list: readonly Compiled[],
       start: readonly Need[],
-      off: (step: Step) => boolean,
+      offNeedsOf: (step: Step) => readonly Need[],
     ): void => {
       let previous = start;
       for (const item of list) {
         const own = item.raw.needs ? written(scope, one.visit, item, 15) : previous;
-        const all = off(item.step) ? [...own, ...offNeeds(scope, one.visit, compiled)] : own;
-        each(item, (key) => add(needs, key, all));
+        each(item, (key) => add(needs, key, [...own, ...offNeedsOf(item.step)]));
         previous = doneNeeds(item);
       }
     };
-    listNeeds(one.check, one.refit.flatMap(doneNeeds), () => false);
-    listNeeds(one.chain, [], ({ phase }) => phase === "record" || phase === "repair");
+    const off = offNeeds(scope, one.visit, compiled);
+    const reach = off.filter(({ law }) => law === 1);
+    listNeeds(one.check, one.refit.flatMap(doneNeeds), () => reach);
+    listNeeds(one.chain, [], ({ phase }) => (["record", "repair"].includes(phase) ? off : []));
     for (const list of [one.check, one.chain]) gate(list, (key, holds) => add(gates, key, holds));
   }
   const asked = compiled.flatMap(({ check, chain }) => [...check, ...chain]);
@@ -102,7 +103,7 @@ function written(scope: Scope, visit: Visit, { raw, step }: Compiled, law: 1 | 1
   });
 }
 
-/** What a recipe needs off, eased or isolated, it needs so for every change it makes, both ways. */
+/** What a recipe needs off, eased or isolated, it needs so for every change it makes, both ways, and off for its checks. */
 function offNeeds(scope: Scope, visit: Visit, compiled: readonly CompiledVisit[]): Need[] {
   const origin = { file: visit.recipe.source.file, path: [] };
   const isolated = visit.needsIsolated.map((key): Need => ({
