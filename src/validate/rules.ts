@@ -1,6 +1,7 @@
 import type { Rule } from "./rule.js";
 import { bareFigure } from "./rules/bare-figure.js";
 import { blanks } from "./rules/blanks.js";
+import { carCounts } from "./rules/car-counts.js";
 import { carNames } from "./rules/car-names.js";
 import { implausible } from "./rules/implausible.js";
 import { options } from "./rules/options.js";
@@ -17,6 +18,7 @@ export const rules: readonly Rule[] = [
   recipeNames,
   shopNames,
   carNames,
+  carCounts,
   options,
   releases,
   implausible,
