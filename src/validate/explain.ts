@@ -1,43 +1,47 @@
 import type { ErrorObject } from "ajv/dist/2020.js";
 import type { Diagnostic } from "../diagnostics/diagnostic.js";
-import { didYouMean } from "../diagnostics/nearest.js";
+import { didYouMean, nearest } from "../diagnostics/nearest.js";
 import type { Path, Source } from "../model/source.js";
+import { alternatives, anyOf, reason } from "./reasons.js";
 
-/** Turns ajv's errors into diagnostics in plain words, one per place. */
+/** Turns ajv's errors into diagnostics in plain words, each thing told once. */
 export function explain(source: Source, errors: readonly ErrorObject[]): Diagnostic[] {
-  const useful = errors.filter((error) => !isNoise(error, errors));
+  const places = [...new Set(errors.map((error) => error.instancePath))];
   const seen = new Set<string>();
-  return useful
-    .map((error) => one(source, error))
+  return places
+    .flatMap((place) => atPlace(source, place, errors))
     .filter((d) => {
       const key = `${d.span?.start} ${d.message}`;
       return !seen.has(key) && seen.add(key);
     });
 }
 
-/** An `anyOf` says less than its branches where a branch went deeper; its branches say less where none did. */
-function isNoise(error: ErrorObject, all: readonly ErrorObject[]): boolean {
-  if (error.keyword === "anyOf") return deeper(error, all);
-  const parent = all.find(
-    (other) => other.keyword === "anyOf" && error.schemaPath.startsWith(`${other.schemaPath}/`),
-  );
-  const sibling =
-    parent ?? all.find((o) => o.keyword === "anyOf" && o.instancePath === error.instancePath);
-  return sibling !== undefined && error.instancePath === sibling.instancePath && error !== sibling;
+/** Where several forms can stand, the form that was meant speaks; if none was, all are named at once. */
+function atPlace(source: Source, place: string, errors: readonly ErrorObject[]): Diagnostic[] {
+  const here = errors.filter((error) => error.instancePath === place);
+  const forms = here.filter((error) => error.keyword === "anyOf");
+  if (forms.length === 0) return here.map((error) => one(source, error));
+  const hints = forms.flatMap(describe);
+  const other = here.filter(({ keyword }) => ![...alternatives, "anyOf"].includes(keyword));
+  const deeper = errors.some((error) => error.instancePath.startsWith(`${place}/`));
+  if (other.length > 0 || deeper) return other.map((error) => one(source, error, hints));
+  const plain = here.filter((error) => error.keyword !== "anyOf");
+  return [tell(source, pathOf(source, place), anyOf(plain), [...plain.flatMap(near), ...hints])];
 }
 
-function deeper(error: ErrorObject, all: readonly ErrorObject[]): boolean {
-  return all.some((other) => other.instancePath.startsWith(`${error.instancePath}/`));
-}
-
-function one(source: Source, error: ErrorObject): Diagnostic {
+function one(source: Source, error: ErrorObject, more: readonly string[] = []): Diagnostic {
   const path = pathOf(source, error.instancePath);
   if (error.keyword === "additionalProperties") return unknownKey(source, error, path);
+  const described = error.keyword === "required" ? [] : [...describe(error), ...more];
+  return tell(source, path, reason(error), [...near(error), ...described]);
+}
+
+function tell(source: Source, path: Path, why: string, hints: readonly string[]): Diagnostic {
   return {
     code: "schema",
-    message: `${placeOf(path)} ${reason(error)}.`,
+    message: `${placeOf(path)} ${why}.`,
     span: source.spanOf(path),
-    hints: describe(error),
+    hints: [...new Set(hints)],
     related: [],
   };
 }
@@ -54,56 +58,22 @@ function unknownKey(source: Source, error: ErrorObject, path: Path): Diagnostic 
   };
 }
 
-function reason(error: ErrorObject): string {
-  const { params } = error;
-  if (error.keyword === "required") return `lacks '${params["missingProperty"]}'`;
-  if (error.keyword === "type") return `must be ${words(params["type"])}, not ${shown(error.data)}`;
-  if (error.keyword === "enum")
-    return `is ${shown(error.data)}, but must be one of: ${list(params["allowedValues"])}`;
-  if (error.keyword === "const") return `must be ${shown(params["allowedValue"])}`;
-  const limit = limits[error.keyword];
-  if (limit) return `is ${shown(error.data)}, but must be ${limit} ${String(params["limit"])}`;
-  if (error.keyword === "pattern")
-    return `is ${shown(error.data)}, which is not written in the form that must stand here`;
-  if (error.keyword === "minItems" || error.keyword === "maxItems")
-    return `must have ${error.keyword === "minItems" ? "at least" : "at most"} ${String(params["limit"])} items`;
-  if (error.keyword === "anyOf")
-    return `is ${shown(error.data)}, which is of none of the forms that can stand here`;
-  return `is ${shown(error.data)}, but ${error.message ?? "is not as the schema asks"}`;
+/** The allowed value that a mistyped one may have meant: 'Nm' for 'N·m', 'warnin' for 'warning'. */
+function near({ keyword, params, data }: ErrorObject): string[] {
+  if (keyword !== "enum" || typeof data !== "string") return [];
+  const allowed = [params["allowedValues"]].flat().map(String);
+  const same = allowed.find((one) => letters(one) === letters(data));
+  const name = same ?? nearest(data, allowed);
+  return name === undefined ? [] : [`Did you mean '${name}'?`];
 }
 
-const limits: Record<string, string> = {
-  minimum: "at least",
-  maximum: "at most",
-  exclusiveMinimum: "more than",
-};
+function letters(text: string): string {
+  return text.toLowerCase().replaceAll(/[^\p{L}\p{N}]/gu, "");
+}
 
 function describe(error: ErrorObject): string[] {
   const text = error.parentSchema?.["description"];
   return typeof text === "string" ? [text] : [];
-}
-
-function words(type: unknown): string {
-  const names: Record<string, string> = {
-    object: "a map",
-    array: "a list",
-    string: "text",
-    integer: "a whole number",
-    boolean: "true or false",
-  };
-  return [type]
-    .flat()
-    .map((t) => names[String(t)] ?? `a ${String(t)}`)
-    .join(" or ");
-}
-
-function list(values: unknown): string {
-  return Array.isArray(values) ? values.join(", ") : String(values);
-}
-
-function shown(value: unknown): string {
-  const text = JSON.stringify(value) ?? "nothing";
-  return text.length > 40 ? `${text.slice(0, 37)}...` : text;
 }
 
 function placeOf(path: Path): string {

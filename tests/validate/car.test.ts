@@ -30,7 +30,7 @@ it.each([
     "range: tiny\nfound: [{ fixing: trim-screw, present: 5, note: one more }]",
     "count-mismatch The car has 5 of 'trim-screw', the range at most 4.",
   ],
-  ["range: 7", "schema 'range' must be text, not 7."],
+  ["range: 7", "schema 'range' is 7, but must be text."],
 ])("a car file with %j is refused", (text, words) => {
   expect(said(`car: red\n${text}\n`)).toEqual([words]);
 });
