@@ -21,14 +21,16 @@ const effects: Record<string, Apply> = {
   in: (state, key, change) => {
     const tally = tallyOf(state, key);
     const [count, fresh] = [change.count ?? 0, change.fresh ?? 0];
-    const loose = tally.off - tally.back - tally.renewed - tally.leftOut + tally.added;
+    tally.added += Math.max(0, count - looseOf(tally));
     tally.in += count;
     tally.back += count - fresh;
     tally.renewed += fresh;
-    tally.added += Math.max(0, count - loose);
   },
   "leave-out": (state, key, change) => {
-    tallyOf(state, key).leftOut += change.count ?? 0;
+    const tally = tallyOf(state, key);
+    const count = change.count ?? 0;
+    tally.added += Math.max(0, count - looseOf(tally));
+    tally.leftOut += count;
   },
   "part-join": (state, key, _, world) => {
     state.parted.add(key);
@@ -75,6 +77,11 @@ export function apply(state: State, change: Change, world: World): void {
   const effect = verbs[change.verb]?.effect ?? "work";
   effects[effect]?.(state, keyOf(change.object, change.place), change, world);
   state.done.add(changeKey(change));
+}
+
+/** How many lie in the bag; what is wanted beyond that is added: new, or missing since the car came in. */
+function looseOf({ off, added, back, renewed, leftOut }: Tally): number {
+  return off + added - back - renewed - leftOut;
 }
 
 /** The tally of a fixing; one that the range does not know starts at nothing. */
