@@ -62,7 +62,6 @@ export interface PlanFile {
     toolChanges: number;
     plain: { zoneChanges: number; toolChanges: number };
   };
-  hotWork: boolean;
   brief: Brief;
   digest: string;
 }
@@ -188,7 +187,6 @@ export function plan(opened: Opened, ask: Ask, given?: Given): Outcome<PlanFile>
     count: proof.count,
     proof: { laws: proof.laws },
     walk: { ...arranged.walk, plain: arranged.plain },
-    hotWork: world.hotWork,
     brief,
     digest: digestOf([range.data, fitted, found, ...closed.map((one) => one.data)]),
   };
@@ -210,14 +208,14 @@ export interface Printed {
   bytes: Buffer;
 }
 
-/** Prints a plan's sheets; one that does not prove, or is not proven in full, prints as a draft only. */
+/** Prints a plan's sheets; one that does not prove prints as a draft only. */
 export async function print(
   opened: Opened,
   file: PlanFile,
   options: PrintOptions,
 ): Promise<Outcome<Printed[]>> {
   const { paper, large, html } = options;
-  const draft = options.draft || isDraft(file);
+  const draft = options.draft || !isProven(file);
   const revision = digestOf([file.job, file.car, file.steps, file.count]);
   const { laws } = file.proof;
   const filled = fillChecklist(
@@ -229,8 +227,6 @@ export async function print(
       revision: `${revision.slice(0, 4)} ${revision.slice(4)}`,
       findings: laws.flatMap((law) => law.findings),
       draft,
-      hotWork: file.hotWork,
-      notChecked: laws.filter((law) => law.held === "not checked"),
       large,
     },
     opened.words,
@@ -247,9 +243,9 @@ export async function print(
   return { value: [{ name: `${name}.pdf`, bytes }], diagnostics: laid.diagnostics };
 }
 
-/** Whether a plan may print as a draft only: it has findings, or hot work that is not checked in full. */
-export function isDraft({ proof, hotWork }: PlanFile): boolean {
-  return proof.laws.some(({ held }) => held === false || (hotWork && held === "not checked"));
+/** Whether every law holds. */
+export function isProven({ proof }: PlanFile): boolean {
+  return proof.laws.every(({ held }) => held);
 }
 
 function styleText(): { text: string; file: string } {

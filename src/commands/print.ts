@@ -1,5 +1,5 @@
 import { hasErrors } from "../diagnostics/print.js";
-import { type PlanFile, type PrintOptions, isDraft, print } from "../pipeline.js";
+import { type PlanFile, type PrintOptions, print } from "../pipeline.js";
 import { planned, takenWords } from "./ask.js";
 import { type CommonOptions, WrongUse } from "./options.js";
 import { report, say, sayJson, textsOf } from "./report.js";
@@ -46,6 +46,4 @@ function tell(plan: PlanFile, files: readonly string[], options: PrintCommandOpt
   else process.stdout.write(files.map((file) => `${file}\n`).join(""));
   const taken = takenWords(plan);
   if (taken !== "") say(taken, options);
-  if (!options.draft && isDraft(plan))
-    say("printed as DRAFT: this job has hot work, and not every law of it is checked yet", options);
 }

@@ -31,7 +31,12 @@ export const codes = {
   "one-use": ["error", "Law 5."],
   joins: ["error", "Law 6."],
   holds: ["error", "Law 7."],
+  record: ["error", "Law 8."],
+  "hot-work": ["error", "Law 9."],
+  waiting: ["error", "Law 10."],
   "trial-fit": ["error", "Law 11."],
+  welds: ["error", "Law 12."],
+  support: ["error", "Law 13."],
   closing: ["error", "Law 14."],
   work: ["error", "Law 15."],
 } as const satisfies Record<string, readonly ["error" | "warning", string]>;

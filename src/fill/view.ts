@@ -15,8 +15,6 @@ export interface SheetInput {
   revision: string;
   findings: readonly Finding[];
   draft: boolean;
-  hotWork: boolean;
-  notChecked: readonly { law: number; name: string }[];
   large: boolean;
 }
 

@@ -14,7 +14,7 @@ export interface Finding {
 export interface LawVerdict {
   law: number;
   name: string;
-  held: boolean | "not checked";
+  held: boolean;
   findings: Finding[];
 }
 

@@ -42,9 +42,26 @@ export interface Verb {
   on: readonly ObjectKind[];
   /** The verb that takes it back; both rows name each other. */
   pair?: string;
-  /** The state word that a work verb gives its object, as `needs` writes it. */
+  /** The state word that a verb gives its object, as `needs` writes it. */
   gives?: string;
+  /** Of work: it makes sparks or a flame, it leaves something wet, it cannot be undone, it records. */
+  kind?: "hot" | "wet" | "destroys" | "records";
 }
+
+const kinds: Record<string, Verb["kind"]> = {
+  weld: "hot",
+  tack: "hot",
+  dress: "hot",
+  prime: "wet",
+  paint: "wet",
+  seal: "wet",
+  coat: "wet",
+  drill: "destroys",
+  separate: "destroys",
+  measure: "records",
+  photograph: "records",
+  mark: "records",
+};
 
 const anything: readonly ObjectKind[] = [
   "part",
@@ -64,7 +81,8 @@ function pair(off: string, back: string, effects: [Effect, Effect], on: ObjectKi
 
 function work(words: Record<string, string>): Table {
   const rows = Object.entries(words).map(([verb, gives]) => {
-    const row: Verb = { effect: "work", on: anything, gives };
+    const kind = kinds[verb];
+    const row: Verb = { effect: "work", on: anything, gives, ...(kind ? { kind } : {}) };
     return [verb, row] as const;
   });
   return Object.fromEntries(rows);
@@ -94,7 +112,7 @@ export const verbs: Readonly<Table> = {
   ...pair("set-out", "clear-away", ["begin", "end"], "thing"),
   "leave-out": { effect: "leave-out", on: ["fixing"] },
   "leave-off": { effect: "leave-off", on: ["part"] },
-  "cut-out": { effect: "cut-off", on: ["part"] },
+  "cut-out": { effect: "cut-off", on: ["part"], kind: "destroys" },
   "fit-new": { effect: "fit-new", on: ["part"] },
   move: { effect: "move", on: ["part", "thing"] },
   try: { effect: "prove", on: ["function"] },
@@ -157,4 +175,9 @@ export const stateWords = [
   "released",
   "parted",
   "joined",
+  "braced",
+  "shielded",
+  "raised",
+  "opened",
+  "set",
 ];

@@ -17,6 +17,8 @@ export interface Change {
   round?: number;
   to?: string;
   reason?: string;
+  /** How long a fire is watched. */
+  minutes?: number;
 }
 
 /** An object on the car or of the recipe, as this car has it. */
@@ -46,8 +48,9 @@ export interface Thing {
   untested?: string;
   /** surface: states it must reach again before it is covered. */
   finish: string[];
-  /** joint: factory welds. */
+  /** joint: factory welds, and whether the body leans on it. */
   welds?: number;
+  structural?: boolean;
   /** part: what the refit does about a part that was missing when the car came in. */
   absent?: "fit-new" | "leave-off";
   critical?: string;
@@ -76,6 +79,13 @@ export type Need = { law: 1 | 6 | 15; origin: Origin } & (
   { done: string } | { key: Key; state: string }
 );
 
+/** An object and the state that it must have, as a range or a recipe writes it. */
+export interface StateNeed {
+  key: Key;
+  state: string;
+  origin: Origin;
+}
+
 /** Everything `prove` holds a plan against; built from the library and the car, never from a plan. */
 export interface World {
   things: ReadonlyMap<Key, Thing>;
@@ -85,9 +95,12 @@ export interface World {
   gates: ReadonlyMap<string, readonly Key[]>;
   /** Work that must have been done by the end. */
   duties: readonly { change: Change; origin: Origin }[];
-  /** Parts that the job is to take off, or the repair's recipe. */
-  goals: readonly Key[];
-  hotWork: boolean;
+  /** What the range asks for before hot work, and the minutes of the watch after it. */
+  hot?: { needs: readonly StateNeed[]; watch: number };
+  /** What the range asks for while a structural joint is open, and what is compared after. */
+  structural?: { needs: readonly StateNeed[]; compare: readonly Key[] };
+  /** What the recipes record. */
+  records: readonly { change: Change; origin: Origin }[];
 }
 
 /** The key of an object of a given name at a given place. */

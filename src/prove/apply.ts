@@ -59,18 +59,28 @@ const effects: Record<string, Apply> = {
     state.released.add(key);
     for (const seen of world.things.get(key)?.looksAt ?? []) state.releasedFor.add(seen);
   },
-  work: (state, key, change) => {
+  work: (state, key, change, world) => {
+    const verb = verbs[change.verb];
     const reached = state.worked.get(key) ?? new Set<string>();
-    reached.add(verbs[change.verb]?.gives ?? change.verb);
+    reached.add(verb?.gives ?? change.verb);
     state.worked.set(key, reached);
-    if (
-      !["inspect", "measure", "photograph", "look-at", "test", "compare", "mark", "wait"].includes(
-        change.verb,
-      )
-    )
-      state.releasedFor.delete(key);
+    if (verb?.kind === "hot") state.hot = true;
+    if (change.verb === "watch" && (change.minutes ?? 0) >= (world.hot?.watch ?? 0))
+      state.hot = false;
+    if (world.things.get(key)?.is === "joint") tallyWelds(state, key, change);
+    if (!looking.has(change.verb)) state.releasedFor.delete(key);
   },
 };
+
+/** Work that only looks leaves a release as it is. */
+const looking = new Set(["inspect", "measure", "photograph", "look-at", "test", "compare", "mark"]);
+
+function tallyWelds(state: State, key: Key, { verb, count = 0 }: Change): void {
+  const welds = state.welds.get(key) ?? { out: 0, back: 0 };
+  if (verb === "drill") welds.out += count;
+  if (verb === "weld") welds.back += count;
+  state.welds.set(key, welds);
+}
 
 /** Makes one change to the state. */
 export function apply(state: State, change: Change, world: World): void {

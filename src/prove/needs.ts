@@ -1,4 +1,4 @@
-import { type Need, changeKey } from "../model/world.js";
+import { type Key, type Need, type StateNeed, changeKey } from "../model/world.js";
 import type { Breach, Moment } from "./law.js";
 import { type State, isOff } from "./state.js";
 
@@ -14,8 +14,17 @@ export function unmet({ world, state, change }: Moment, law: Need["law"]): Breac
 }
 
 function isMet(need: Need, state: State): boolean {
-  if ("done" in need) return state.done.has(need.done);
-  const { key } = need;
+  return "done" in need ? state.done.has(need.done) : stateIs(state, need.key, need.state);
+}
+
+/** Which of these objects are not in the state that is asked for. */
+export function lacking(needs: readonly StateNeed[], state: State): StateNeed[] {
+  return needs.filter((need) => !stateIs(state, need.key, need.state));
+}
+
+/** Whether an object is in a state, by its word: that of a part, a supply, a join, or of work done on it. */
+function stateIs(state: State, key: Key, word: string): boolean {
+  const begun = (): boolean => state.begun.has(key);
   const tests: Record<string, () => boolean> = {
     off: () => isOff(state, key),
     on: () => state.parts.get(key) === "on",
@@ -25,6 +34,12 @@ function isMet(need: Need, state: State): boolean {
     released: () => state.released.has(key),
     parted: () => state.parted.has(key),
     joined: () => !state.parted.has(key),
+    braced: begun,
+    shielded: begun,
+    raised: begun,
+    opened: begun,
+    set: begun,
   };
-  return tests[need.state]?.() ?? state.settings.get(key) === need.state;
+  const worked = (): boolean => state.worked.get(key)?.has(word) === true;
+  return tests[word]?.() ?? (state.settings.get(key) === word || worked());
 }

@@ -4,7 +4,7 @@ import { verbs } from "../model/verbs.js";
 import type { Change, World } from "../model/world.js";
 import { apply, thingOf } from "./apply.js";
 import type { Breach, Law } from "./law.js";
-import { laws, unbuilt } from "./laws.js";
+import { laws } from "./laws.js";
 import { type State, startOf } from "./state.js";
 
 /** Simulates a plan, whoever wrote it, on a model of the car and decides every law. */
@@ -15,12 +15,11 @@ export function prove(world: World, steps: readonly Step[]): Proof {
     for (const change of step.does) judge(world, state, step, change, found);
   for (const law of laws)
     found.get(law)?.push(...(law.end?.(world, state) ?? []).map((breach) => finding(law, breach)));
-  const built = laws.map((law) => {
+  const verdicts = laws.map((law) => {
     const findings = found.get(law) ?? [];
     return { law: law.law, name: law.name, held: findings.length === 0, findings };
   });
-  const rest = unbuilt.map((law) => ({ ...law, held: "not checked" as const, findings: [] }));
-  return { laws: [...built, ...rest].sort((a, b) => a.law - b.law), count: counts(world, state) };
+  return { laws: verdicts, count: counts(world, state) };
 }
 
 function judge(

@@ -1,4 +1,4 @@
-import type { Key, World } from "../model/world.js";
+import type { Key, Thing, World } from "../model/world.js";
 
 /** The tally of one fixing at one place. */
 export interface Tally {
@@ -25,9 +25,13 @@ export interface State {
   begun: Set<Key>;
   /** Every change made so far, by its key. */
   done: Set<string>;
-  /** Work states reached, per object, and the number of the step that last worked on it. */
+  /** Work states reached, per object. */
   worked: Map<Key, Set<string>>;
   releasedFor: Set<Key>;
+  /** Sparks have flown and the fire has not been watched since. */
+  hot: boolean;
+  /** joint: welds drilled out and put back. */
+  welds: Map<Key, { out: number; back: number }>;
 }
 
 /** The car before the first step. */
@@ -44,6 +48,8 @@ export function startOf(world: World): State {
     done: new Set(),
     worked: new Map(),
     releasedFor: new Set(),
+    hot: false,
+    welds: new Map(),
   };
   for (const thing of world.things.values()) {
     if (thing.fixing)
@@ -64,4 +70,12 @@ export function startOf(world: World): State {
 /** Whether a part is out of the way. */
 export function isOff(state: State, key: Key): boolean {
   return (state.parts.get(key) ?? "off") !== "on" && state.parts.get(key) !== "eased";
+}
+
+/** Structural joints that are parted and not yet welded. */
+export function openJoints(world: World, state: State): Thing[] {
+  return [...world.things.values()].filter(({ key, structural }) => {
+    const worked = structural === true ? state.worked.get(key) : undefined;
+    return (worked?.has("separated") || worked?.has("drilled")) && !worked.has("welded");
+  });
 }

@@ -1,3 +1,4 @@
+import { minutesOf } from "../figures/minutes.js";
 import { verbs } from "../model/verbs.js";
 import type { Change, Thing } from "../model/world.js";
 import type { RecipeStep } from "../model/recipe-step.js";
@@ -10,6 +11,8 @@ export function changeTo(verb: string, step: RecipeStep, thing: Thing): Change |
   if (step.round !== undefined) change.round = step.round;
   if (step.to !== undefined) change.to = step.to;
   if (step.count !== undefined) change.count = step.count;
+  const minutes = verb === "watch" ? minutesOf(step.wait) : undefined;
+  if (minutes !== undefined) change.minutes = minutes;
   if (thing.absent === "fit-new" && effect === "on") change.verb = "fit-new";
   return change;
 }

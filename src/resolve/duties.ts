@@ -25,7 +25,7 @@ export interface CompiledVisit {
 export function dutiesOf(
   scope: Scope,
   compiled: readonly CompiledVisit[],
-): Pick<World, "needs" | "gates" | "duties"> {
+): Pick<World, "needs" | "gates" | "duties" | "records"> {
   const needs = new Map<string, Need[]>();
   const gates = new Map<string, Key[]>();
   const add = <T>(map: Map<string, T[]>, key: string, values: readonly T[]): void => {
@@ -64,7 +64,10 @@ export function dutiesOf(
   const duties = asked.flatMap(({ step }) =>
     step.does.map((change) => ({ change, origin: step.origin })),
   );
-  return { needs, gates, duties };
+  const records = asked
+    .filter(({ step }) => step.phase === "record" && verbs[step.verb]?.kind === "records")
+    .flatMap(({ step }) => step.does.map((change) => ({ change, origin: step.origin })));
+  return { needs, gates, duties, records };
 }
 
 /** A hold stands before every later step of its own list. */

@@ -16,6 +16,7 @@ import { namesOf } from "../model/names.js";
 import { ownThings } from "./own-things.js";
 import type { RecipeStep } from "../model/recipe-step.js";
 import { reverse } from "./reverse.js";
+import { rulesOfRange } from "./rules-of-range.js";
 import { referTo, thingsOf } from "./things.js";
 import { type Fitted, matches } from "./when.js";
 
@@ -39,53 +40,41 @@ export interface Resolved {
 
 /** Works out everything that must come off for a job, and what the work and its undoing ask for. */
 export function resolve(request: Request): Outcome<Resolved> {
-  const { range, recipe, recipes, fitted } = request;
-  const steering = range.data.steering;
-  const car = carState(
-    fitted,
-    request.found,
-    steering === undefined ? undefined : fitted[steering],
+  const { range, recipe, fitted, catalog, words } = request;
+  const { scope, everyJob } = scopeOf(request);
+  const { things, car } = scope;
+  const { visits, diagnostics } = closure(scope, [recipe, ...everyJob]);
+  const report = (diagnostic: Diagnostic): void => void diagnostics.push(diagnostic);
+  const compiler: Compiler = { scope, words, catalog, report };
+  const compiled = visits.map((visit) => compileVisit(compiler, visit));
+  const world: World = {
+    things,
+    ...dutiesOf(scope, compiled),
+    ...rulesOfRange(range, things, car),
+  };
+  const steps = compiled.flatMap(({ strip, refit, check, chain }) =>
+    [...strip, ...refit, ...check, ...chain].map((item) => item.step),
   );
+  const brief = briefOf({ range: range.data, recipe: recipe.data, catalog, fitted, visits, steps });
+  const tasks = compiled.map(taskOf);
+  return { value: { world, tasks, brief }, diagnostics: unique(diagnostics) };
+}
+
+/** The car of a request, every object that it has, and every name that means something. */
+function scopeOf(request: Request): { scope: Scope; everyJob: Filed<RecipeFile>[] } {
+  const { range, recipe, recipes, fitted, found } = request;
+  const { steering = "" } = range.data;
+  const car = carState(fitted, found, fitted[steering]);
   const things = thingsOf(range, car);
   const inRange = recipes.filter((one) => matches(one.data.when, fitted));
-  const everyJob = inRange.filter((one) => one.data["every-job"] === true);
   for (const thing of inRange.flatMap((one) => declared(one, things, car)))
     things.set(thing.key, thing);
   for (const thing of things.values())
     thing.looksAt = thing.looksAt.flatMap((ref) => referTo(things, ref, thing.position, car));
-  const names = new Set([
-    ...namesOf(range.data),
-    ...[...things.values()].map((thing) => thing.name),
-  ]);
-  const scope: Scope = { recipes, things, names, car };
-  const { visits, diagnostics } = closure(scope, [
-    recipe,
-    ...everyJob.filter((one) => one !== recipe),
-  ]);
-  const compiler: Compiler = {
-    scope,
-    words: request.words,
-    catalog: request.catalog,
-    report: (d) => diagnostics.push(d),
-  };
-  const compiled = visits.map((visit) => compileVisit(compiler, visit));
-  const tasks = compiled.map(taskOf);
-  const { strips, eases } = recipe.data;
-  const goals = [strips ?? eases ?? []].flat().flatMap((part) => referTo(things, part, "", car));
-  const hotWork = visits.some((visit) => visit.recipe.data["hot-work"] === true);
-  const world: World = { things, ...dutiesOf(scope, compiled), goals, hotWork };
-  const steps = compiled.flatMap(({ strip, refit, check, chain }) =>
-    [...strip, ...refit, ...check, ...chain].map((item) => item.step),
-  );
-  const brief = briefOf({
-    range: range.data,
-    recipe: recipe.data,
-    catalog: request.catalog,
-    fitted,
-    visits,
-    steps,
-  });
-  return { value: { world, tasks, brief }, diagnostics: unique(diagnostics) };
+  const own = [...things.values()].map((thing) => thing.name);
+  const names = new Set([...namesOf(range.data), ...own]);
+  const everyJob = inRange.filter((one) => one.data["every-job"] === true && one !== recipe);
+  return { scope: { recipes, things, names, car }, everyJob };
 }
 
 /** A recipe for a part on both sides declares its own things once for each side. */

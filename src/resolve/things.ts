@@ -19,8 +19,10 @@ export function thingsOf(range: Filed<RangeFile>, car: CarState): Map<string, Th
   for (const [name, part] of Object.entries(parts)) build.part(name, part);
   for (const [name, surface] of Object.entries(surfaces)) build.surface(name, surface);
   for (const [name, joint] of Object.entries(joints))
-    for (const thing of build.each("joint", name, joint, ["joints", name]))
+    for (const thing of build.each("joint", name, joint, ["joints", name])) {
       thing.welds = joint.welds;
+      thing.structural = joint.structural ?? false;
+    }
   for (const [name, fn] of Object.entries(functions)) build.function(name, fn);
   return build.finish();
 }

@@ -19,11 +19,7 @@ const minutes = {
 };
 const target = { anyOf: [shared("name"), { type: "string", pattern: "^[a-z0-9-]+@[a-z]+$" }] };
 const targets = { anyOf: [target, { ...list(target), minItems: 1 }] };
-const need = {
-  type: "string",
-  pattern: "^[a-z0-9-]+(@[a-z]+)? [a-z]+( [0-9]+)?$",
-  description: "A name and the state it must have: 'floor wiped'.",
-};
+const need = shared("need");
 const off = {
   anyOf: [target, object({ part: target, at: shared("position"), when: shared("when") }, ["part"])],
 };

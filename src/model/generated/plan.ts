@@ -78,4 +78,5 @@ fresh?: number
 round?: number
 to?: string
 reason?: string
+minutes?: number
 }

@@ -75,6 +75,30 @@ parts: {
 surfaces?: {
 [k: string]: Surface
 }
+/**
+ * What must be so before any welding or grinding, and how long the fire is watched after it.
+ */
+"hot-work"?: {
+/**
+ * @minItems 1
+ * 
+ * Items: A name and the state it must have: 'floor wiped'.
+ */
+needs: [string, ...(string)[]]
+watch: Figure
+}
+/**
+ * What must be so while a structural joint is open, and what is measured before and compared after.
+ */
+structural?: {
+/**
+ * @minItems 1
+ * 
+ * Items: A name and the state it must have: 'floor wiped'.
+ */
+needs: [string, ...(string)[]]
+compare: Names
+}
 joints?: {
 [k: string]: Joint
 }
