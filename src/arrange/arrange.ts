@@ -14,12 +14,11 @@ export interface Arranged {
 /** Puts all steps of the tasks into one stable order that respects needs and spares the feet. */
 export function arrange(tasks: readonly Task[]): Arranged {
   const nodes = graphOf(tasks);
-  const plainSteps = plainOrder(nodes).flatMap((node) => node.steps);
-  const nearSteps = nearOrder(nodes).flatMap((node) => node.steps);
-  const [plain, near] = [walkOf(plainSteps), walkOf(nearSteps)];
-  const better = near.zoneChanges <= plain.zoneChanges && near.toolChanges <= plain.toolChanges;
-  const steps = number(byPhase(once(better ? nearSteps : plainSteps)));
-  return { steps, walk: walkOf(steps), plain: walkOf(number(byPhase(once(plainSteps)))) };
+  const plain = number(byPhase(once(plainOrder(nodes).flatMap((node) => node.steps))));
+  const near = number(byPhase(once(nearOrder(nodes).flatMap((node) => node.steps))));
+  const [far, walk] = [walkOf(plain), walkOf(near)];
+  const better = walk.zoneChanges <= far.zoneChanges && walk.toolChanges <= far.toolChanges;
+  return better ? { steps: near, walk, plain: far } : { steps: plain, walk: far, plain: far };
 }
 
 function byPhase(steps: readonly Step[]): Step[] {
