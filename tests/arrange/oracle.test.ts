@@ -3,6 +3,7 @@ import fc from "fast-check";
 import graphlib from "graphlib";
 import { expect, it, vi } from "vitest";
 import { arrange } from "../../src/arrange/arrange.js";
+import type { Step } from "../../src/model/plan.js";
 import type { Task } from "../../src/model/task.js";
 import { breaches, orderOf, plainOf, walked } from "./oracle.js";
 import { randomTasks } from "./tasks.js";
@@ -81,4 +82,40 @@ it("never walks further, nor changes tools more often, than the plain topologica
     runs,
   );
   expect(shorter).toBeGreaterThan(100);
+});
+
+it("does a function test that several tasks ask for once, and still walks no further", () => {
+  let dropped = 0;
+  fc.assert(
+    fc.property(randomTasks, (tasks) => {
+      const shared = tasks.map((task) => ({
+        ...task,
+        steps: {
+          ...task.steps,
+          close: task.steps.close.map((step, i) => ({
+            ...step,
+            verb: "try",
+            does: [{ verb: "try", object: `function-${i}`, place: "" }],
+          })),
+        },
+      }));
+      const once = (steps: readonly Step[]): Step[] => {
+        const seen = new Set<string>();
+        return steps.filter(({ verb, does: [does] }) => {
+          const name = does?.object ?? "";
+          return verb !== "try" || (!seen.has(name) && seen.add(name));
+        });
+      };
+      const { steps } = arrange(shared);
+      expect(once(steps)).toEqual(steps);
+      const all = shared.flatMap((task) => Object.values(task.steps).flat());
+      expect(steps.length).toBe(once(all).length);
+      const [near, plain] = [walked(steps), walked(once(plainOf(shared)))];
+      expect(near.zoneChanges).toBeLessThanOrEqual(plain.zoneChanges);
+      expect(near.toolChanges).toBeLessThanOrEqual(plain.toolChanges);
+      dropped += all.length - steps.length;
+    }),
+    { ...runs, numRuns: 1000 },
+  );
+  expect(dropped).toBeGreaterThan(100);
 });
