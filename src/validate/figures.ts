@@ -18,7 +18,11 @@ export function figuresOf({ ranges, recipes }: Library): PlacedFigure[] {
       torque ? [{ figure: torque, source, path: [...path, "torque"] }] : [],
     ),
   );
-  return [...torques, ...recipes.flatMap(({ data, source }) => ofRecipe(data, source))];
+  const watches = ranges.flatMap(({ data, source }) => {
+    const figure = data["hot-work"]?.watch;
+    return figure ? [{ figure, source, path: ["hot-work", "watch"] }] : [];
+  });
+  return [...torques, ...watches, ...recipes.flatMap(({ data, source }) => ofRecipe(data, source))];
 }
 
 function ofRecipe(recipe: RecipeFile, source: Source): PlacedFigure[] {

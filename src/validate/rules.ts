@@ -8,6 +8,7 @@ import { options } from "./rules/options.js";
 import { rangeNames } from "./rules/range-names.js";
 import { recipeNames } from "./rules/recipe-names.js";
 import { releases } from "./rules/releases.js";
+import { safetyNames } from "./rules/safety-names.js";
 import { shopNames } from "./rules/shop-names.js";
 import { twice } from "./rules/twice.js";
 
@@ -15,6 +16,7 @@ import { twice } from "./rules/twice.js";
 export const rules: readonly Rule[] = [
   twice,
   rangeNames,
+  safetyNames,
   recipeNames,
   shopNames,
   carNames,

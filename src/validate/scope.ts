@@ -24,7 +24,15 @@ type FiledRecipe = Library["recipes"][number];
 
 /** What a recipe may name: the names of its ranges and of the recipes that share one of them. */
 export function knownTo(library: Library, recipe: FiledRecipe): Known {
-  const filed = rangesOf(library, recipe);
+  const ranges = rangesOf(library, recipe);
+  const own = ranges.some((range) => liesIn(recipe, range));
+  const known = knownIn(library, ranges);
+  const all = [...known.all, ...declaredBy(recipe.data)];
+  return { ...known, all, lacks: own ? known.lacks : "No range here has a" };
+}
+
+/** What ranges and the recipes for them declare. */
+export function knownIn(library: Library, filed: readonly Filed<RangeFile>[]): Known {
   const ranges = filed.map((range) => range.data);
   const fellows = library.recipes
     .filter((other) => rangesOf(library, other).some((range) => filed.includes(range)))
@@ -35,12 +43,10 @@ export function knownTo(library: Library, recipe: FiledRecipe): Known {
     parts: keys((range) => range.parts),
     zones: keys((range) => range.zones),
     supplies: keys((range) => range.supplies),
-    all: [...ranges.flatMap(namesOf), ...[recipe.data, ...fellows].flatMap(declaredBy)],
+    all: [...ranges.flatMap(namesOf), ...fellows.flatMap(declaredBy)],
     positions: ranges.flatMap(positionsOf),
     states: statesOf(fellows),
-    lacks: filed.some((range) => liesIn(recipe, range))
-      ? "This range has no"
-      : "No range here has a",
+    lacks: "This range has no",
   };
 }
 

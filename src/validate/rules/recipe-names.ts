@@ -2,6 +2,7 @@ import type { RecipeFile } from "../../model/generated/recipe.js";
 import type { Library } from "../../model/library.js";
 import { type RecipeStep, targetsOf, verbOf } from "../../model/recipe-step.js";
 import type { Path } from "../../model/source.js";
+import { position, stateNeed, target } from "../references.js";
 import { type Reference, type Report, type Rule, lookUp } from "../rule.js";
 import { type Known, isForRange, knownTo } from "../scope.js";
 import { stepsOf } from "../steps.js";
@@ -29,8 +30,6 @@ function noRange({ source, data }: Library["recipes"][number], report: Report): 
     related: [],
   });
 }
-
-const nothing = "Nothing in this range is called";
 
 function ofRecipe(known: Known, recipe: RecipeFile): Reference[] {
   const one = (key: "strips" | "eases", name: string | undefined): Reference[] =>
@@ -83,24 +82,6 @@ function ofStep(known: Known, step: RecipeStep, path: Path): Reference[] {
     ...targets.flatMap((name, i) => target(known, name, [...path, verb, ...(single ? [] : [i])])),
     ...position(known, step.at, [...path, "at"]),
     ...(step["looks-at"] ?? []).flatMap((name, i) => target(known, name, [...path, "looks-at", i])),
-    ...(step.needs ?? []).flatMap((text, i) => state(known, text, [...path, "needs", i])),
+    ...(step.needs ?? []).flatMap((text, i) => stateNeed(known, text, [...path, "needs", i])),
   ];
-}
-
-function state(known: Known, text: string, path: Path): Reference[] {
-  const [name = "", wanted = ""] = text.split(" ");
-  return [
-    ...target(known, name, path),
-    { name: wanted, path, known: known.states, lacks: "No verb and no setting gives the state" },
-  ];
-}
-
-function target(known: Known, text: string, path: Path, names = known.all): Reference[] {
-  const [name = "", at] = text.split("@");
-  return [{ name, path, known: names, lacks: nothing }, ...position(known, at, path)];
-}
-
-function position(known: Known, name: string | undefined, path: Path): Reference[] {
-  if (name === undefined) return [];
-  return [{ name, path, known: known.positions, lacks: `${known.lacks} position` }];
 }
