@@ -1,13 +1,3 @@
-export {
-  print,
-  type PrintOptions,
-  type Printed,
-  open,
-  ownLibrary,
-  plan,
-  planFrom,
-  type Ask,
-  type Given,
-  type Opened,
-  type PlanFile,
-} from "./pipeline.js";
+export type { Ask, Given, Opened, PlanFile } from "./model/plan-file.js";
+export type { Paper, PrintOptions, Printed } from "./model/printing.js";
+export { open, ownLibrary, plan, planFrom, print } from "./pipeline.js";

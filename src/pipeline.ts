@@ -5,15 +5,17 @@ import { arrange } from "./arrange/arrange.js";
 import type { Diagnostic, Outcome } from "./diagnostics/diagnostic.js";
 import { hasErrors } from "./diagnostics/print.js";
 import { findJob, recipesFor } from "./find/find-job.js";
+import { smallestCause } from "./find/combinations.js";
 import { fittedOf } from "./find/fitted.js";
+import { jobsOf } from "./find/jobs.js";
 import { fillChecklist } from "./fill/fill.js";
 import { page } from "./fill/page.js";
 import { fontFile } from "./layout/fonts.js";
-import { type Paper, layout } from "./layout/layout.js";
+import { layout } from "./layout/layout.js";
 import type { CarFile } from "./model/generated/car.js";
-import type { Library } from "./model/library.js";
-import type { Brief, Step } from "./model/plan.js";
 import type { PlanText } from "./model/generated/plan.js";
+import type { Ask, Given, Opened, PlanFile } from "./model/plan-file.js";
+import type { PrintOptions, Printed } from "./model/printing.js";
 import type { Proof } from "./model/proof.js";
 import type { Origin, Source } from "./model/source.js";
 import type { Words } from "./model/words.js";
@@ -22,55 +24,13 @@ import { prove } from "./prove/prove.js";
 import { readLibrary, readOne } from "./read/read.js";
 import { resolve } from "./resolve/resolve.js";
 import { restore } from "./resolve/restore.js";
+import { validateCar } from "./validate/validate-car.js";
 import { validate, validateOne } from "./validate/validate.js";
 
-export { recipesFor };
+export { jobsOf, recipesFor, smallestCause };
 
 /** The library that comes with the package. */
 export const ownLibrary = fileURLToPath(new URL("../recipes", import.meta.url));
-
-/** A library with the sources it was read from. */
-export interface Opened {
-  library: Library;
-  sources: readonly Source[];
-  words: Words;
-}
-
-/** What to plan: a job by name, a car file or options. */
-export interface Ask {
-  job: string;
-  car?: CarFile;
-  fitted: Readonly<Record<string, string>>;
-}
-
-/** A plan with its proof, as `plan --json` gives it. */
-export interface PlanFile {
-  job: string;
-  range: string;
-  car: {
-    id: string;
-    name: string;
-    fitted: Record<string, string>;
-    found: NonNullable<CarFile["found"]>;
-    taken: string[];
-  };
-  steps: Step[];
-  count: Proof["count"];
-  proof: { laws: Proof["laws"] };
-  walk: {
-    zoneChanges: number;
-    toolChanges: number;
-    plain: { zoneChanges: number; toolChanges: number };
-  };
-  brief: Brief;
-  digest: string;
-}
-
-/** A plan that somebody wrote or edited, and the file it stands in. */
-export interface Given {
-  text: PlanText;
-  file: string;
-}
 
 /** Proves a plan file against the library it came from; a library that has changed since is an error. */
 export function planFrom(opened: Opened, source: Source): Outcome<PlanFile> {
@@ -114,39 +74,16 @@ export function open(folder: string): Outcome<Opened> {
     : { diagnostics: all };
 }
 
-/** Reads and validates a car file. */
-export function readCar(path: string): Outcome<CarFile> & { sources: Source[] } {
+/** Reads a car file and holds it against the ranges of a library. */
+export function readCar(opened: Opened, path: string): Outcome<CarFile> & { sources: Source[] } {
   const read = readOne(path);
   if (!read.value) return { diagnostics: read.diagnostics, sources: [] };
-  const { value, diagnostics } = validateOne<CarFile>(read.value, "car");
+  const { value, diagnostics } = validateCar(read.value, opened.library);
   return { ...(value ? { value } : {}), diagnostics, sources: [read.value] };
 }
 
 /** Reads one file with the positions of its values. */
 export const readFile = readOne;
-
-/** Proves every job of a library, on its cars and options; the same finding is given once. */
-export function everyJob(opened: Opened): Diagnostic[] {
-  const found = opened.library.ranges.flatMap((range) =>
-    recipesFor(opened.library, range)
-      .filter((one) => one.data["every-job"] !== true)
-      .flatMap((one) => {
-        const job = `${range.data.range}/${one.data.recipe}`;
-        return plan(opened, { job, fitted: firstOf(one.data.when ?? {}) }).diagnostics;
-      }),
-  );
-  const seen = new Set<string>();
-  return found.filter((d) => {
-    const key = `${d.code} ${d.message.replace(/^step \S+ /, "")}`;
-    return !seen.has(key) && seen.add(key);
-  });
-}
-
-function firstOf(when: Record<string, string | string[]>): Record<string, string> {
-  return Object.fromEntries(
-    Object.entries(when).map(([option, value]) => [option, [value].flat()[0] ?? ""]),
-  );
-}
 
 /** From an ask to a plan with its proof: resolve, arrange, prove. Steps given are proven as they stand. */
 export function plan(opened: Opened, ask: Ask, given?: Given): Outcome<PlanFile> {
@@ -191,21 +128,6 @@ export function plan(opened: Opened, ask: Ask, given?: Given): Outcome<PlanFile>
     digest: digestOf([range.data, fitted, found, ...closed.map((one) => one.data)]),
   };
   return { value, diagnostics: [...resolved.diagnostics, ...breaches(opened, proof)] };
-}
-
-/** How a pack is to be printed. */
-export interface PrintOptions {
-  paper: Paper;
-  large: boolean;
-  /** Print although the plan does not prove, with DRAFT across every page. */
-  draft: boolean;
-  html: boolean;
-}
-
-/** A printed sheet, ready to be written. */
-export interface Printed {
-  name: string;
-  bytes: Buffer;
 }
 
 /** Prints a plan's sheets; one that does not prove prints as a draft only. */

@@ -1,15 +1,8 @@
 import { hasErrors } from "../diagnostics/print.js";
 import type { Diagnostic } from "../diagnostics/diagnostic.js";
 import type { Source } from "../model/source.js";
-import {
-  type Opened,
-  type PlanFile,
-  open,
-  plan,
-  planFrom,
-  readCar,
-  readFile,
-} from "../pipeline.js";
+import type { Opened, PlanFile } from "../model/plan-file.js";
+import { open, plan, planFrom, readCar, readFile } from "../pipeline.js";
 import type { CommonOptions } from "./options.js";
 
 /** A plan with all that was read on the way to it. */
@@ -28,7 +21,7 @@ export function planned(job: string, options: CommonOptions): Planned {
   if (!opened || hasErrors(library.diagnostics))
     return { diagnostics: library.diagnostics, sources };
   if (job.endsWith(".json")) return fromFile(opened, job);
-  const car = options.car === undefined ? undefined : readCar(options.car);
+  const car = options.car === undefined ? undefined : readCar(opened, options.car);
   const all = [...sources, ...(car?.sources ?? [])];
   if (car && !car.value) return { diagnostics: car.diagnostics, sources: all };
   const ask = { job, fitted: options.fitted, ...(car?.value ? { car: car.value } : {}) };

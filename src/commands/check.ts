@@ -1,8 +1,10 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.js";
 import { hasErrors } from "../diagnostics/print.js";
-import { type Opened, everyJob, open, planFrom, readFile } from "../pipeline.js";
+import type { Opened } from "../model/plan-file.js";
+import { open, planFrom, readFile } from "../pipeline.js";
+import { everyJob } from "./every-job.js";
 import type { CommonOptions } from "./options.js";
-import { asJson, report, sayJson, textsOf } from "./report.js";
+import { asJson, progressBar, report, say, sayJson, textsOf } from "./report.js";
 
 /** `countback check [PATH…]`: proves plan files, or every job of the library. */
 export function checkCommand(
@@ -17,11 +19,11 @@ export function checkCommand(
     ...files.flatMap(({ value }) => (value ? [value] : [])),
   ];
   const good = opened && !hasErrors(library.diagnostics);
-  const found: Diagnostic[] = !good
+  const found = !good
     ? []
     : paths.length > 0
       ? provePlans(opened, files)
-      : everyJob(opened);
+      : proveAll(opened, options);
   const diagnostics = [...library.diagnostics, ...found];
   const textOf = textsOf(sources);
   if (options.json) sayJson(asJson(diagnostics, textOf));
@@ -30,6 +32,13 @@ export function checkCommand(
 
 function exitOf(diagnostics: readonly Diagnostic[], { strict = false }): number {
   return hasErrors(diagnostics) || (strict && diagnostics.length > 0) ? 1 : 0;
+}
+
+function proveAll(opened: Opened, options: CommonOptions): Diagnostic[] {
+  const { diagnostics, jobs, plans, left } = everyJob(opened, progressBar(options));
+  const rest = left > 0 ? `; ${left} more sets of options were not` : "";
+  say(`${jobs} jobs proven on ${plans} cars and sets of options${rest}`, options);
+  return diagnostics;
 }
 
 function provePlans(opened: Opened, files: readonly ReturnType<typeof readFile>[]): Diagnostic[] {

@@ -1,5 +1,7 @@
 import { hasErrors } from "../diagnostics/print.js";
-import { type PlanFile, type PrintOptions, print } from "../pipeline.js";
+import type { PlanFile } from "../model/plan-file.js";
+import type { PrintOptions } from "../model/printing.js";
+import { print } from "../pipeline.js";
 import { planned, takenWords } from "./ask.js";
 import { type CommonOptions, WrongUse } from "./options.js";
 import { report, say, sayJson, textsOf } from "./report.js";

@@ -43,3 +43,13 @@ export function asJson(diagnostics: readonly Diagnostic[], textOf: TextOf): obje
 export function say(text: string, { quiet = false } = {}): void {
   if (!quiet) process.stderr.write(`${text}\n`);
 }
+
+/** A progress bar on a terminal; elsewhere nothing. */
+export function progressBar({ quiet = false }): (done: number, all: number) => void {
+  if (quiet || !process.stderr.isTTY) return () => undefined;
+  return (done, all) => {
+    const full = Math.round((30 * done) / Math.max(1, all));
+    const bar = `${"=".repeat(full)}${" ".repeat(30 - full)}`;
+    process.stderr.write(`\r[${bar}] ${done}/${all}${done === all ? "\n" : ""}`);
+  };
+}

@@ -1,6 +1,6 @@
 import { accessSync, constants, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import type { Printed } from "../pipeline.js";
+import type { Printed } from "../model/printing.js";
 import { UnreadablePath } from "../read/read.js";
 
 /** Refuses a folder that is missing or cannot be written to. */

@@ -1,6 +1,7 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.js";
 import { didYouMean } from "../diagnostics/nearest.js";
 import type { RangeFile } from "../model/generated/range.js";
+import type { RecipeFile } from "../model/generated/recipe.js";
 
 /** The options of a car: those given, and the range's defaults for the rest, which are named. */
 export function fittedOf(
@@ -26,4 +27,15 @@ export function fittedOf(
     given[option] ?? value,
   ]);
   return { fitted: Object.fromEntries(defaults), taken, diagnostics };
+}
+
+/** Whether a recipe is for a car with these options, the range's defaults for the rest. */
+export function fits(
+  range: RangeFile,
+  { when = {} }: RecipeFile,
+  given: Readonly<Record<string, string>>,
+): boolean {
+  return Object.entries(when).every(([option, wanted]) =>
+    [wanted].flat().includes(given[option] ?? range.options[option]?.default ?? ""),
+  );
 }

@@ -1,0 +1,50 @@
+import type { CarFile } from "./generated/car.js";
+import type { PlanText } from "./generated/plan.js";
+import type { Library } from "./library.js";
+import type { Brief, Step } from "./plan.js";
+import type { Proof } from "./proof.js";
+import type { Source } from "./source.js";
+import type { Words } from "./words.js";
+
+/** A library with the sources it was read from. */
+export interface Opened {
+  library: Library;
+  sources: readonly Source[];
+  words: Words;
+}
+
+/** What to plan: a job by name, a car file or options. */
+export interface Ask {
+  job: string;
+  car?: CarFile;
+  fitted: Readonly<Record<string, string>>;
+}
+
+/** A plan with its proof, as `plan --json` gives it. */
+export interface PlanFile {
+  job: string;
+  range: string;
+  car: {
+    id: string;
+    name: string;
+    fitted: Record<string, string>;
+    found: NonNullable<CarFile["found"]>;
+    taken: string[];
+  };
+  steps: Step[];
+  count: Proof["count"];
+  proof: { laws: Proof["laws"] };
+  walk: {
+    zoneChanges: number;
+    toolChanges: number;
+    plain: { zoneChanges: number; toolChanges: number };
+  };
+  brief: Brief;
+  digest: string;
+}
+
+/** A plan that somebody wrote or edited, and the file it stands in. */
+export interface Given {
+  text: PlanText;
+  file: string;
+}

@@ -1,0 +1,17 @@
+/** Paper sizes that a pack can be laid out for. */
+export type Paper = "a4" | "letter";
+
+/** How a pack is to be printed. */
+export interface PrintOptions {
+  paper: Paper;
+  large: boolean;
+  /** Print although the plan does not prove, with DRAFT across every page. */
+  draft: boolean;
+  html: boolean;
+}
+
+/** A printed sheet, ready to be written. */
+export interface Printed {
+  name: string;
+  bytes: Buffer;
+}
