@@ -16,3 +16,10 @@ export function textsOf({ step, path }: Placed): PlacedText[] {
   const checks = (step.checks ?? []).map((text, i) => ({ text, path: [...path, "checks", i] }));
   return [...one, ...checks];
 }
+
+/** The facts of a step that are written out as text. */
+export function factsOf({ step, path }: Placed): PlacedText[] {
+  return (step.facts ?? []).flatMap(({ value }, i) =>
+    value === undefined ? [] : [{ text: value, path: [...path, "facts", i, "value"] }],
+  );
+}

@@ -1,23 +1,32 @@
-import { type Rule, spanInside } from "../rule.js";
+import type { Source } from "../../model/source.js";
+import { type Report, type Rule, spanInside } from "../rule.js";
 import { stepsOf } from "../steps.js";
-import { textsOf } from "../texts.js";
+import { type PlacedText, factsOf, textsOf } from "../texts.js";
 
-/** A number with a unit goes through a figure, which has a source; it is never typed into a sentence. */
+/** A number with a unit goes through a figure, which has a source; it is never typed into a text. */
 export const bareFigure: Rule = {
   whole: false,
   run: ({ recipes }, report) => {
     for (const { data, source } of recipes)
-      for (const { text, path } of stepsOf(data).flatMap(textsOf))
-        for (const found of bareFigures(text))
-          report({
-            code: "bare-figure",
-            message: `'${found}' stands in the text without a source.`,
-            span: spanInside(source, path, found),
-            hints: ["Write it under 'figures' with its source, and its name here: '{name}'."],
-            related: [],
-          });
+      for (const placed of stepsOf(data)) {
+        const named = "Write it under 'figures' with its source, and its name here: '{name}'.";
+        const given = "Give the fact a 'figure' with its source in place of the 'value'.";
+        for (const text of textsOf(placed)) judge(source, text, named, report);
+        for (const text of factsOf(placed)) judge(source, text, given, report);
+      }
   },
 };
+
+function judge(source: Source, { text, path }: PlacedText, hint: string, report: Report): void {
+  for (const found of bareFigures(text))
+    report({
+      code: "bare-figure",
+      message: `'${found}' stands in the text without a source.`,
+      span: spanInside(source, path, found),
+      hints: [hint],
+      related: [],
+    });
+}
 
 const whole = String.raw`(?<![\p{L}\d.,/])(?:\d+ )?\d+`;
 const number = String.raw`${whole}(?:[.,/]\d+)?`;
