@@ -1,4 +1,4 @@
-import { type World, keyOf } from "../../model/world.js";
+import { type World, changeKey, keyOf } from "../../model/world.js";
 import type { Breach, Law, Moment } from "../law.js";
 import type { State } from "../state.js";
 import { breachIf } from "../law.js";
@@ -8,7 +8,7 @@ export const count: Law = {
   law: 4,
   code: "count",
   name: "Count",
-  before: (moment) => [...steps(moment), ...welds(moment)],
+  before: (moment) => [...steps(moment), ...welds(moment), ...asked(moment)],
   end: (world, state) => [...state.tallies.keys()].flatMap((key) => place(world, state, key)),
 };
 
@@ -45,6 +45,19 @@ function welds({ change, thing }: Moment): Breach[] {
   return breachIf(
     wrong,
     `${change.verb} counts ${change.count} at '${keyOf(change.object, change.place)}', the range ${thing.welds}`,
+  );
+}
+
+/** Other work that counts (holes drilled, test welds) counts what its recipe asks for. */
+function asked({ world, change, thing }: Moment): Breach[] {
+  if (thing.welds !== undefined || thing.fixing) return [];
+  const duties = world.duties.filter((one) => changeKey(one.change) === changeKey(change));
+  const wanted = duties.flatMap((one) => one.change.count ?? []);
+  const [duty] = duties;
+  return breachIf(
+    wanted.length > 0 && !wanted.includes(change.count ?? 0),
+    `'${changeKey(change)}' counts ${change.count ?? "nothing"}, its recipe ${wanted.join(" or ")}`,
+    duty && { origin: duty.origin, label: "asked for here" },
   );
 }
 
