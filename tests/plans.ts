@@ -1,3 +1,4 @@
+import { hasErrors } from "../src/diagnostics/print.js";
 import { parse } from "../src/read/parse.js";
 import { type Ask, type Opened, type PlanFile, open, plan, planFrom } from "../src/index.js";
 import { recipesFor } from "../src/find/find-job.js";
@@ -67,6 +68,7 @@ export function jobsOf({ library }: Opened): Job[] {
 /** A library that must open without an error. */
 export function opened(folder: string): Opened {
   const { value, diagnostics } = open(folder);
-  if (!value) throw new Error(diagnostics.map((d) => d.message).join("\n"));
+  if (!value || hasErrors(diagnostics))
+    throw new Error(diagnostics.map((d) => `${d.span?.file}: ${d.message}`).join("\n"));
   return value;
 }

@@ -25,7 +25,12 @@ const effects: [readonly string[], readonly string[]][] = [
   ],
   [["do-up", "clip-in", "press-in", "rivet"], ["count"]],
   [["unplug", "unhook", "plug-in", "hook-on", "isolate", "restore", "drain", "fill"], ["joins"]],
-  [["lift-out", "put-in", "cut-out", "fit-new"], ["return"]],
+  // A part left in covers what lies under it; one left out is missed at the end.
+  [
+    ["lift-out", "cut-out"],
+    ["access", "return"],
+  ],
+  [["put-in", "fit-new"], ["return"]],
   [["fold-back", "lay-back", "ease", "settle", "tie-aside", "free"], ["return"]],
   [["try-in", "take-out"], ["trial-fit"]],
   [["open", "shut", "raise", "lower", "brace", "unbrace", "shield", "unshield"], ["closing"]],

@@ -9,6 +9,9 @@ const off = new Set(["lift-out", "put-in", "cut-out", "fit-new"]);
 const out = new Set(["fold-back", "lay-back", "ease", "settle", "tie-aside", "free"]);
 const release = new Set(["hold", "witness", "decide"]);
 
+/** The positions that an `at` means on this car. */
+type Sides = Record<string, string[]>;
+
 /** What the recipes write of the order of their own steps. */
 export interface Written {
   recipeOf(step: Step): RecipeFile | undefined;
@@ -33,7 +36,7 @@ export function writtenOf(
   const named = new Map(used.map((recipe) => [recipe.recipe, recipe]));
   const driver = fitted[range.steering ?? ""] ?? "left";
   const passenger = driver === "left" ? "right" : "left";
-  const sides: Record<string, string[]> = {
+  const sides: Sides = {
     both: ["left", "right"],
     driver: [driver],
     passenger: [passenger],
@@ -66,7 +69,7 @@ export function writtenOf(
     recipeOf,
     isOffFor,
     needsOf: (step) => rawOf(recipeOf(step), step)?.needs ?? [],
-    chained: (a, b) => chainedIn(lists, a, b) ?? firstCheck(recipeOf(b), a, b),
+    chained: (a, b) => chainedIn(sides, lists, a, b) ?? firstCheck(recipeOf(b), a, b),
   };
 }
 
@@ -77,15 +80,22 @@ function rawOf(recipe: RecipeFile | undefined, step: Step): RecipeStep | undefin
 }
 
 /** Whether a step is the one that a recipe writes here, or one that stands for it (a test done once for two). */
-function stands(step: Step, raw: RecipeStep): boolean {
+function stands(step: Step, raw: RecipeStep, sides: Sides): boolean {
   const names = new Set(targetsOf(raw).map((name) => name.split("@")[0]));
+  const places = [raw.at ?? []].flat().flatMap((at) => sides[at] ?? [at]);
   return (
     step.verb === verbOf(raw) &&
-    step.does.some((change) => names.has(change.object) && change.round === raw.round)
+    step.does.some(
+      ({ object, round, place }) =>
+        names.has(object) &&
+        round === raw.round &&
+        (raw.at === undefined || places.includes(place)),
+    )
   );
 }
 
 function chainedIn(
+  sides: Sides,
   lists: readonly { recipe: RecipeFile; list: RecipeStep[] }[],
   a: Step,
   b: Step,
@@ -94,8 +104,8 @@ function chainedIn(
     if (recipe.recipe === a.task && recipe.recipe === b.task && a.position !== b.position) continue;
     if (recipe.recipe !== a.task && recipe.recipe !== b.task) continue;
     const [i, k] = [
-      list.findIndex((raw) => stands(a, raw)),
-      list.findIndex((raw) => stands(b, raw)),
+      list.findIndex((raw) => stands(a, raw, sides)),
+      list.findIndex((raw) => stands(b, raw, sides)),
     ];
     const [first, then] = [list[i], list[k]];
     if (first === undefined || then === undefined || i >= k) continue;
