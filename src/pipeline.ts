@@ -8,8 +8,10 @@ import { findJob, recipesFor } from "./find/find-job.js";
 import { smallestCause } from "./find/combinations.js";
 import { fittedOf } from "./find/fitted.js";
 import { jobsOf } from "./find/jobs.js";
-import { fillChecklist } from "./fill/fill.js";
+import { fill } from "./fill/fill.js";
 import { page } from "./fill/page.js";
+import type { SheetInput } from "./fill/sheet.js";
+import { sheets } from "./fill/sheets.js";
 import { fontFile } from "./layout/fonts.js";
 import { layout } from "./layout/layout.js";
 import type { CarFile } from "./model/generated/car.js";
@@ -136,33 +138,44 @@ export async function print(
   file: PlanFile,
   options: PrintOptions,
 ): Promise<Outcome<Printed[]>> {
-  const { paper, large, html } = options;
-  const draft = options.draft || !isProven(file);
-  const revision = digestOf([file.job, file.car, file.steps, file.count]);
-  const { laws } = file.proof;
-  const filled = fillChecklist(
-    {
-      steps: file.steps,
-      count: file.count,
-      brief: file.brief,
-      car: file.car,
-      revision: `${revision.slice(0, 4)} ${revision.slice(4)}`,
-      findings: laws.flatMap((law) => law.findings),
-      draft,
-      large,
-    },
-    opened.words,
+  const input = inputOf(file, options);
+  const wanted = sheets.filter(
+    (sheet) => (options.sheets?.includes(sheet.name) ?? true) && sheet.applies(input),
   );
   const css = styleText();
-  const name = [file.car.id, file.job.split("/").at(-1), "checklist"].filter(Boolean).join("-");
-  if (html) {
-    const bytes = Buffer.from(page(filled, css.text, file.brief.title));
-    return { value: [{ name: `${name}.html`, bytes }], diagnostics: [] };
+  const printed: Printed[] = [];
+  for (const sheet of wanted) {
+    const html = fill(sheet, input, opened.words);
+    const name = [file.car.id, file.job.split("/").at(-1), sheet.name].filter(Boolean).join("-");
+    if (options.html) {
+      const bytes = Buffer.from(page(html, css.text, file.brief.title));
+      printed.push({ name: `${name}.html`, bytes });
+      continue;
+    }
+    const laid = layout(html, css, options.paper);
+    if (!laid.value || hasErrors(laid.diagnostics)) return { diagnostics: laid.diagnostics };
+    const bytes = await paint(laid.value, { revision: input.revision, fontFile });
+    printed.push({ name: `${name}.pdf`, bytes });
   }
-  const laid = layout(filled, css, paper);
-  if (!laid.value || hasErrors(laid.diagnostics)) return { diagnostics: laid.diagnostics };
-  const bytes = await paint(laid.value, { revision, fontFile });
-  return { value: [{ name: `${name}.pdf`, bytes }], diagnostics: laid.diagnostics };
+  return { value: printed, diagnostics: [] };
+}
+
+/** The names of all sheets. */
+export const sheetNames: readonly string[] = sheets.map((sheet) => sheet.name);
+
+function inputOf(file: PlanFile, { draft, large }: PrintOptions): SheetInput {
+  const { steps, count, brief, car } = file;
+  const revision = digestOf([file.job, car, steps, count]);
+  return {
+    steps,
+    count,
+    brief,
+    car,
+    revision: `${revision.slice(0, 4)} ${revision.slice(4)}`,
+    findings: file.proof.laws.flatMap((law) => law.findings),
+    draft: draft || !isProven(file),
+    large,
+  };
 }
 
 /** Whether every law holds. */

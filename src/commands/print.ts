@@ -1,15 +1,14 @@
 import { hasErrors } from "../diagnostics/print.js";
 import type { PlanFile } from "../model/plan-file.js";
 import type { PrintOptions } from "../model/printing.js";
-import { print } from "../pipeline.js";
+import { print, sheetNames } from "../pipeline.js";
 import { planned, takenWords } from "./ask.js";
 import { type CommonOptions, WrongUse } from "./options.js";
 import { report, say, sayJson, textsOf } from "./report.js";
 import { mustBeFolder, writeAll } from "./write.js";
 
 /** What `print` takes beside the common options. */
-export interface PrintCommandOptions
-  extends CommonOptions, Omit<PrintOptions, "draft" | "html" | "large"> {
+export interface PrintCommandOptions extends CommonOptions, Pick<PrintOptions, "paper"> {
   out: string;
   large?: boolean;
   draft?: boolean;
@@ -18,28 +17,30 @@ export interface PrintCommandOptions
   sheets?: string;
 }
 
-const sheets = ["checklist"];
-
 /** `countback print JOB`: writes the sheets of a proven plan; without a proof it writes drafts only. */
 export async function printCommand(job: string, options: PrintCommandOptions): Promise<number> {
-  mustKnow(options.sheets);
+  const sheets = sheetsOf(options.sheets);
   mustBeFolder(options.out);
   const { opened, value, diagnostics, sources } = planned(job, options);
   const textOf = textsOf(sources);
   const failed = report(diagnostics, textOf, options);
   if (!opened || !value || (failed && !options.draft)) return 1;
   const { paper, large = false, draft = false, html = false } = options;
-  const printed = await print(opened, value, { paper, large, draft, html });
+  const printed = await print(opened, value, { paper, large, draft, html, ...sheets });
   const unprintable = report(printed.diagnostics, textOf, options);
   if (!printed.value || hasErrors(printed.diagnostics)) return unprintable;
   tell(value, writeAll(options.out, printed.value), options);
   return failed;
 }
 
-function mustKnow(wanted: string | undefined): void {
-  const unknown = wanted?.split(",").find((name) => !sheets.includes(name));
+/** The sheets that the command line names. */
+function sheetsOf(wanted: string | undefined): { sheets?: string[] } {
+  if (wanted === undefined) return {};
+  const names = wanted.split(",");
+  const unknown = names.find((name) => !sheetNames.includes(name));
   if (unknown !== undefined)
-    throw new WrongUse(`there is no sheet '${unknown}'; sheets: ${sheets.join(", ")}`);
+    throw new WrongUse(`there is no sheet '${unknown}'; sheets: ${sheetNames.join(", ")}`);
+  return { sheets: names };
 }
 
 /** Names the files written, and says what was taken for granted. */

@@ -1,7 +1,7 @@
 import { readFileSync, readdirSync } from "node:fs";
 import Handlebars from "handlebars";
 import type { Words } from "../model/words.js";
-import { type SheetInput, checklistView } from "./view.js";
+import type { Sheet, SheetInput } from "./sheet.js";
 
 const folder = new URL("../../templates/", import.meta.url);
 const alertMarks: Record<string, string> = {
@@ -10,9 +10,9 @@ const alertMarks: Record<string, string> = {
   caution: "#F9A800",
 };
 
-/** Fills the checklist's template: a proven plan becomes the HTML of one sheet. */
-export function fillChecklist(input: SheetInput, words: Words): string {
-  return engine()(`checklist`)(checklistView(input, words));
+/** Fills a sheet's template: a plan becomes the HTML of one sheet. */
+export function fill(sheet: Sheet, input: SheetInput, words: Words): string {
+  return engine()(sheet.name)({ ...sheet.view(input, words), phrases: words.phrases });
 }
 
 type Template = (view: object) => string;

@@ -85,7 +85,7 @@ function tableSlabs({ missing }: Cutting, table: Box, { x, width, within }: Plac
   const head = top && plain(top);
   return rows.map((row, i) => ({
     ...bare(row.laid, x, within),
-    keepNext: row.head || (i === rows.length - 2 && rows.length > 2),
+    keepNext: row.head || row.box.style.keepNext || (i === rows.length - 2 && rows.length > 2),
     ...(head && !row.head ? { head } : {}),
   }));
 }

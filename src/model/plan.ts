@@ -59,6 +59,8 @@ export interface Step {
   position: string;
   verb: string;
   part?: string;
+  /** What the part that goes on or comes off hides, as the range lists it. */
+  hides: string[];
   fixings: StepFixing[];
   says: string;
   does: Change[];

@@ -177,6 +177,7 @@ function assemble(
     position: visit.position,
     verb,
     ...(part ? { part: part.name } : {}),
+    hides: part?.hides ?? [],
     fixings: fixingsOf(does, scope.things),
     says: sentence(compiler.words, step, verb, does, things),
     does,

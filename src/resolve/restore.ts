@@ -46,6 +46,7 @@ function byHand({ n, id, phase, says, does }: PlanText["steps"][number], world: 
     checks: [],
     found: [],
     fixings: [],
+    hides: [],
   };
   return {
     ...empty,

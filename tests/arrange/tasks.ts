@@ -10,7 +10,15 @@ const supply = "battery-supply";
 /** A step that does nothing but stand in an order. */
 export function blankStep(id: string, phase: Phase, verb: string, dice: number): Step {
   const tool = tools[dice % 4] ?? "";
-  const empty = { fixings: [], uses: [], messages: [], figures: [], facts: [], readings: [] };
+  const empty = {
+    fixings: [],
+    uses: [],
+    messages: [],
+    figures: [],
+    facts: [],
+    readings: [],
+    hides: [],
+  };
   return {
     ...empty,
     n: "",

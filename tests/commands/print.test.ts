@@ -25,6 +25,8 @@ function brokenPlan(folder: string): string {
   return file;
 }
 
+const names = ["floor-paint-checklist.pdf", "floor-paint-count.pdf"];
+
 describe("print", () => {
   it("writes the checklist of a job and says what it took from the range", () => {
     const folder = fresh();
@@ -36,9 +38,9 @@ describe("print", () => {
       folder,
     ]);
     expect(code).toBe(0);
-    expect(stdout).toBe(`${join(folder, "floor-paint-checklist.pdf")}\n`);
+    expect(stdout).toBe(names.map((name) => `${join(folder, name)}\n`).join(""));
     expect(stderr).toContain("taken from the range: seats=manual");
-    expect(readdirSync(folder)).toEqual(["floor-paint-checklist.pdf"]);
+    expect(readdirSync(folder)).toEqual(names);
   });
 
   it("writes the same sheet for a browser", () => {

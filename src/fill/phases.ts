@@ -1,0 +1,98 @@
+import { type Brief, type Phase, type Step, phases } from "../model/plan.js";
+import { verbs } from "../model/verbs.js";
+import type { Words } from "../model/words.js";
+import { bagKey, bagsOf } from "./bags.js";
+import { type SheetInput, sum } from "./sheet.js";
+import { type StepView, stepView } from "./step-view.js";
+
+/** A run of steps of one task, under one heading. */
+export interface BlockView {
+  title: string;
+  side: string;
+  meta: string[];
+  photos: boolean;
+  bag: string;
+  steps: StepView[];
+}
+
+/** A phase of the job, as the template reads it. */
+export interface PhaseView {
+  phase: Phase;
+  title: string;
+  blocks: BlockView[];
+}
+
+/** The phases of a plan with their blocks and steps; empty phases are left out. */
+export function phasesOf(input: SheetInput, words: Words): PhaseView[] {
+  const bags = bagsOf(input.steps);
+  const numbers = numbersOf(input.steps);
+  const totals = { bags: String(bags.size), off: String(sum(input.count.map((line) => line.off))) };
+  const view = (step: Step): StepView => {
+    const at = input.steps.indexOf(step);
+    const { hold = 0, pause = 0 } = numbers.get(step.id) ?? {};
+    const around = {
+      brief: input.brief,
+      bag: bags.get(bagKey(step)),
+      holdNumber: hold,
+      pauseNumber: pause,
+      next: input.steps[at + 1],
+      totals,
+    };
+    return stepView(step, around);
+  };
+  return phases.flatMap((phase) => {
+    const mine = input.steps.filter((step) => step.phase === phase);
+    const blocks = runs(mine).map((run) => blockView(run, input.brief, words, bags, view));
+    return blocks.length > 0 ? [{ phase, title: words.phases[phase] ?? phase, blocks }] : [];
+  });
+}
+
+function numbersOf(steps: readonly Step[]): Map<string, { hold: number; pause: number }> {
+  let [hold, pause] = [0, 0];
+  return new Map(
+    steps.map((step) => {
+      if (step.hold) hold++;
+      if (step.checks.length > 0) pause++;
+      return [step.id, { hold, pause }];
+    }),
+  );
+}
+
+/** Cuts steps wherever the task or its side changes. */
+function runs(steps: readonly Step[]): Step[][] {
+  const all: Step[][] = [];
+  for (const step of steps) {
+    const last = all.at(-1);
+    const same = last?.[0] && bagKey(last[0]) === bagKey(step);
+    if (last && same) last.push(step);
+    else all.push([step]);
+  }
+  return all;
+}
+
+function blockView(
+  run: readonly Step[],
+  brief: Brief,
+  words: Words,
+  bags: ReadonlyMap<string, number>,
+  view: (step: Step) => StepView,
+): BlockView {
+  const [first] = run;
+  const bag = first && bags.get(bagKey(first));
+  const minutes = Math.round(sum(run.map((step) => step.minutes[1])));
+  const people = Math.max(1, ...run.map((step) => step.people));
+  const zones = [...new Set(run.map((step) => step.zone).filter((zone) => zone !== ""))];
+  const out = run.some((step) => verbs[step.verb]?.effect === "out");
+  return {
+    title: first?.title ?? "",
+    side: words.sides[first?.position ?? ""] ?? first?.position ?? "",
+    meta: [
+      ...zones.slice(0, 1).map((zone) => brief.zones[zone] ?? zone),
+      ...(minutes > 0 ? [`about ${minutes} min`] : []),
+      people === 1 ? "1 person" : `${people} people`,
+    ],
+    photos: first?.phase === "strip",
+    bag: out && bag !== undefined ? String(bag) : "",
+    steps: run.map(view),
+  };
+}
