@@ -37,9 +37,11 @@ function judge(
     return;
   }
   const effect = verbs[change.verb]?.effect ?? "work";
+  const moment = { world, state, step, change, thing, effect };
   for (const law of laws) {
-    const breaches = law.before?.({ world, state, step, change, thing, effect }) ?? [];
-    found.get(law)?.push(...breaches.map((breach) => finding(law, breach, step)));
+    const breaches = law.before?.(moment) ?? [];
+    if (breaches.length > 0)
+      found.get(law)?.push(...breaches.map((breach) => finding(law, breach, step)));
   }
   apply(state, change, world);
 }

@@ -1,4 +1,4 @@
-import type { Key, World } from "../../model/world.js";
+import type { Key, Thing, World } from "../../model/world.js";
 import type { Breach, Law, Moment } from "../law.js";
 import { breachIf } from "../law.js";
 import { unmet } from "../needs.js";
@@ -46,15 +46,26 @@ const reaching = [
 function covered({ world, state, thing, effect }: Moment): Breach[] {
   if (!reaching.includes(effect)) return [];
   const target = thing.host ?? thing.key;
-  const covers = [...world.things.values()].filter(
-    (one) => one.hides.includes(thing.key) || one.hides.includes(target),
-  );
+  const covers = [...new Set([...coversOf(world, thing.key), ...coversOf(world, target)])];
   return covers
     .filter((one) => !isOff(state, one.key) && state.parts.get(one.key) !== "eased")
     .map((one) => ({
       message: `'${thing.key}' is covered by the ${one.words}`,
       related: [{ origin: one.origin, label: "covers it" }],
     }));
+}
+
+const known = new WeakMap<World, Map<Key, Thing[]>>();
+
+/** What covers a thing: the range's list of what each part hides, turned about once for a world. */
+function coversOf(world: World, key: Key): readonly Thing[] {
+  const covers = known.get(world) ?? new Map<Key, Thing[]>();
+  if (!known.has(world)) {
+    known.set(world, covers);
+    for (const one of world.things.values())
+      for (const under of one.hides) covers.set(under, [...(covers.get(under) ?? []), one]);
+  }
+  return covers.get(key) ?? [];
 }
 
 function hostOn({ world, state, thing, effect }: Moment): Breach[] {

@@ -25,12 +25,20 @@ export const returns: Law = {
       ),
     ];
   },
-  end: (world, state) =>
-    [...world.things.values()]
+  end: (world, state) => [
+    ...[...world.things.values()]
       .filter((thing) => ["off", "eased", "gone"].includes(state.parts.get(thing.key) ?? "on"))
       .map((thing) => ({
         message: `the ${thing.words} ('${thing.key}') came off and never goes back`,
         hints: ["Put it back, or leave it off on purpose with a reason."],
         related: [{ origin: thing.origin, label: "this part" }],
       })),
+    ...[...world.things.values()]
+      .filter(({ key }) => state.parts.get(key) === "absent" && world.needs.has(`fit-new ${key}`))
+      .map((thing) => ({
+        message: `the ${thing.words} ('${thing.key}') was missing and no new one is fitted`,
+        hints: ["Fit a new one, or leave it off on purpose with a reason."],
+        related: [{ origin: thing.origin, label: "this part" }],
+      })),
+  ],
 };

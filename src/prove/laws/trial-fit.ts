@@ -6,8 +6,9 @@ export const trialFit: Law = {
   code: "trial-fit",
   name: "Trial fits",
   before: ({ state, thing, effect, change }) => {
-    const trial = [...state.parts].filter(([, now]) => now === "trial").map(([key]) => key);
     const closing = ["weld", "tack", "seal", "paint"].includes(change.verb) || effect === "on";
+    if (!closing && effect !== "try-in" && effect !== "take-out") return [];
+    const trial = [...state.parts].filter(([, now]) => now === "trial").map(([key]) => key);
     return [
       ...breachIf(
         effect === "try-in" && state.parts.get(thing.key) !== "off",
