@@ -1,4 +1,5 @@
-import { type World, changeKey, keyOf } from "../../model/world.js";
+import { verbs } from "../../model/verbs.js";
+import { type Thing, type World, changeKey, keyOf } from "../../model/world.js";
 import type { Breach, Law, Moment } from "../law.js";
 import type { State } from "../state.js";
 import { breachIf } from "../law.js";
@@ -49,9 +50,11 @@ function welds({ change, thing }: Moment): Breach[] {
 }
 
 /** Other work that counts (holes drilled, test welds) counts what its recipe asks for. */
-function asked({ world, change, thing }: Moment): Breach[] {
-  if (thing.welds !== undefined || thing.fixing) return [];
-  const duties = world.duties.filter((one) => changeKey(one.change) === changeKey(change));
+function asked({ world, change, effect, thing }: Moment): Breach[] {
+  if (effect !== "work" || thing.welds !== undefined) return [];
+  const duties = world.duties.filter(
+    (one) => one.change.object === change.object && changeKey(one.change) === changeKey(change),
+  );
   const wanted = duties.flatMap((one) => one.change.count ?? []);
   const [duty] = duties;
   return breachIf(
@@ -64,7 +67,8 @@ function asked({ world, change, thing }: Moment): Breach[] {
 function place(world: World, state: State, key: string): Breach[] {
   const tally = state.tallies.get(key);
   const thing = world.things.get(key);
-  if (!tally || !thing?.fixing || tally.off + tally.added === 0) return [];
+  if (!tally || !thing?.fixing) return [];
+  if (tally.off + tally.added === 0 && !isOpened(world, state, thing)) return [];
   const { off, added, back, renewed, leftOut } = tally;
   const related = { origin: thing.origin, label: "this place" };
   const identity = off + added === back + renewed + leftOut;
@@ -80,4 +84,15 @@ function place(world: World, state: State, key: string): Breach[] {
       related,
     ),
   ];
+}
+
+/** A place is opened with its part, also where the car came with none of its fixings in. */
+function isOpened(world: World, state: State, thing: Thing): boolean {
+  const host = world.things.get(thing.host ?? "");
+  if (host?.is !== "part" || state.parts.get(host.key) !== "on") return false;
+  const eased = host.easedBy.includes(thing.key) ? ["ease", "settle"] : [];
+  const opening = ["off", "on", "fit-new", ...eased];
+  return Object.entries(verbs).some(
+    ([verb, { effect }]) => opening.includes(effect) && state.done.has(`${verb} ${host.key}`),
+  );
 }
