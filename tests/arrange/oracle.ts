@@ -55,8 +55,7 @@ function nest(before: Before, task: Task, other: Task): void {
  * The plain topological order: a task's steps of a phase are followed until they are held up; then comes the
  * first step, as the tasks list them, that may come next.
  */
-export function plainOf(tasks: readonly Task[]): Step[] {
-  const graph = orderOf(tasks);
+export function plainOf(tasks: readonly Task[], graph = orderOf(tasks)): Step[] {
   const left = tasks.flatMap((task) => sections.flatMap((phase) => task.steps[phase]));
   const waits = new Map(left.map(({ id }) => [id, graph.predecessors(id)?.length ?? 0]));
   const order: Step[] = [];

@@ -2,11 +2,9 @@ import { arrange } from "../../src/arrange/arrange.js";
 import { findJob } from "../../src/find/find-job.js";
 import { fittedOf } from "../../src/find/fitted.js";
 import type { Ask, Opened, PlanFile } from "../../src/index.js";
-import type { PlanText } from "../../src/model/generated/plan.js";
 import type { Task } from "../../src/model/task.js";
 import { prove } from "../../src/prove/prove.js";
 import { resolve } from "../../src/resolve/resolve.js";
-import { restore } from "../../src/resolve/restore.js";
 
 type Steps = PlanFile["steps"];
 
@@ -28,10 +26,7 @@ export function benchOf({ library, words }: Opened, ask: Ask): Bench {
   const { value } = resolve({ ...job, catalog: library.catalog, fitted, found, words });
   if (!value) throw new Error(`${ask.job} does not resolve`);
   const { world, tasks } = value;
-  const codes = (steps: Steps): string[] => {
-    const text = { steps } as unknown as PlanText;
-    const { laws } = prove(world, restore(text, "plan.json", tasks, world));
-    return laws.flatMap((law) => law.findings.map((finding) => finding.code));
-  };
+  const codes = (steps: Steps): string[] =>
+    prove(world, steps).laws.flatMap((law) => law.findings.map((finding) => finding.code));
   return { steps: arrange(tasks).steps, tasks, fitted, codes };
 }

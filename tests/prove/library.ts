@@ -10,17 +10,19 @@ export interface Trial extends Bench {
   why: Pairs;
 }
 
-/** Every job of the library on every car, and the repair of the small library; the same plan is tried once. */
+/** Every job of the library on every car, and two of the small library; the same plan is tried once. */
 export function trials(): Trial[] {
   const [library, other] = [opened(own), opened(small)];
-  const repair = ["manual", "powered"].map((seats) => ({
-    name: `floor-paint with ${seats} seats`,
-    ask: { job: "floor-paint", fitted: { seats } },
-  }));
+  const others = ["floor-paint", "carpet"].flatMap((job) =>
+    ["manual", "powered"].map((seats) => ({
+      name: `${job} with ${seats} seats`,
+      ask: { job, fitted: { seats } },
+    })),
+  );
   const seen = new Set<string>();
   return [
     ...jobsOf(library).map((job) => ({ from: library, job })),
-    ...repair.map((job) => ({ from: other, job })),
+    ...others.map((job) => ({ from: other, job })),
   ].flatMap(({ from, job }) => {
     const bench = benchOf(from, job.ask);
     const plan = JSON.stringify(bench.steps.map(({ id, does }) => [id, does]));
