@@ -67,7 +67,7 @@ function stale(source: Source, digest: string): Diagnostic {
 export function open(folder: string): Outcome<Opened> {
   const read = readLibrary(folder);
   const sources = read.value ?? [];
-  const { value, diagnostics } = validate(sources);
+  const { value, diagnostics } = validate(sources, !hasErrors(read.diagnostics));
   const words = readOne(fileURLToPath(new URL("../templates/words.en.yaml", import.meta.url))).value
     ?.value as Words;
   const all = [...read.diagnostics, ...diagnostics];

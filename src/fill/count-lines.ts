@@ -22,7 +22,9 @@ export interface CountLine {
 
 /** The count column of a step that takes fixings out or puts them back. */
 export function countLines(step: Step, bag: number | undefined): CountLine[] {
-  const out = verbs[step.verb]?.effect === "out";
+  const effect = verbs[step.verb]?.effect;
+  const out = effect === "out";
+  if (effect === "leave-out") return [];
   return step.fixings.map((fixing) => ({
     name: fixing.count === 1 ? fixing.name : fixing.plural,
     size: fixing.size.replaceAll(" ", "\u00A0"),

@@ -2,6 +2,7 @@ import { markOf, textOf } from "../figures/format.js";
 import type { Figure } from "../model/figure.js";
 import type { Brief, Hold, Message, Step } from "../model/plan.js";
 import { type CountLine, countLines, joinsOf } from "./count-lines.js";
+import { gravestFirst } from "./messages.js";
 import { marked } from "./marks.js";
 
 /** A reading to write down, as the template reads it. */
@@ -73,7 +74,7 @@ export function stepView(step: Step, around: Around): StepView {
   return {
     n: step.n,
     done: `step ${step.n} done`,
-    messages: step.messages,
+    messages: gravestFirst(step.messages),
     saysHtml: marked(step.says, step.figures),
     tools: step.tools.map(toolName).join(", "),
     uses: step.uses.map((use) => supplyName(use.consumable)).join(", "),

@@ -12,10 +12,10 @@ export function fittedOf(
   const bad = (message: string, hints: string[]): void =>
     void diagnostics.push({ code: "bad-option", message, hints, related: [] });
   for (const [option, value] of Object.entries(given)) {
-    const known = range.options[option];
+    const known = Object.hasOwn(range.options, option) ? range.options[option] : undefined;
     if (!known)
       bad(`This range has no option '${option}'.`, didYouMean(option, Object.keys(range.options)));
-    else if (!(value in known.values))
+    else if (!Object.hasOwn(known.values, value))
       bad(
         `The option '${option}' has no value '${value}'.`,
         didYouMean(value, Object.keys(known.values)),

@@ -60,6 +60,16 @@ export interface Thing {
   role?: string;
 }
 
+/** A kind of fastener that somebody fitted instead of the range's own. */
+export interface Instead {
+  name: string;
+  plural: string;
+  size: string;
+  /** The verb by which it comes out. */
+  verb: string;
+  tool?: string;
+}
+
 /** What the range and the car say of one fixing at one place. */
 export interface FixingFacts {
   kind: string;
@@ -67,7 +77,13 @@ export interface FixingFacts {
   kindPlural: string;
   size: string;
   full: number;
+  /** How many are in when the car comes in, how many of them are too many, and how many go back. */
   present: number;
+  extra: number;
+  sound: number;
+  /** The kind found there, where it is not the range's. */
+  instead?: Instead;
+  note?: string;
   oneUse: boolean;
   where: string;
   tool?: string;

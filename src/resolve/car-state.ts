@@ -3,13 +3,29 @@ import type { Fitted } from "./when.js";
 
 type Found = NonNullable<CarFile["found"]>[number];
 
+/** What was found of one fixing at one place. */
+export interface FoundFixing {
+  /** How many are in, those too many with them. */
+  present: number;
+  /** How many are too many. */
+  extra: number;
+  /** How many of them go back. */
+  sound: number;
+  /** The kind of fastener that is there instead. */
+  as?: string;
+  note?: string;
+}
+
 /** One car as the job meets it: its options, and what was found on it. */
 export interface CarState {
   fitted: Fitted;
   found: readonly Found[];
   /** The positions that an `at` means on this car; one empty position where it is left out. */
   positions(at: string | string[] | undefined): string[];
-  present(fixing: string, position: string, full: number): number;
+  /** What was found of a fixing at a position. */
+  fixing(name: string, position: string, full: number): FoundFixing;
+  /** Whether a note is about this position. */
+  here(note: Found, position: string): boolean;
   absent(part: string, position: string): "fit-new" | "leave-off" | undefined;
 }
 
@@ -35,11 +51,22 @@ export function carState(
     fitted,
     found,
     positions,
-    present: (fixing, position, full) =>
-      found.find((n) => n.fixing === fixing && here(n, position))?.present ?? full,
+    here,
+    fixing: (name, position, full) =>
+      foundFixing(
+        found.find((n) => n.fixing === name && here(n, position)),
+        full,
+      ),
     absent: (part, position) => {
       const note = found.find((n) => n.part === part && n.absent === true && here(n, position));
       return note && (note.then ?? "fit-new");
     },
   };
+}
+
+function foundFixing(note: Found | undefined, full: number): FoundFixing {
+  const { present = full, extra = 0, damaged = 0, as } = note ?? {};
+  const sound = as === undefined ? Math.max(0, present - damaged) : 0;
+  const own = { present: present + extra, extra, sound };
+  return { ...own, ...(as === undefined ? {} : { as }), ...(note ? { note: note.note } : {}) };
 }

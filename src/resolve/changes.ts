@@ -7,6 +7,7 @@ import type { RecipeStep } from "../model/recipe-step.js";
 export function changeTo(verb: string, step: RecipeStep, thing: Thing): Change | undefined {
   const effect = verbs[verb]?.effect;
   const change: Change = { verb, object: thing.name, place: thing.position };
+  if (step.reason !== undefined) change.reason = step.reason;
   if (thing.fixing) return fixingChange(change, effect, thing.fixing);
   if (step.round !== undefined) change.round = step.round;
   if (step.to !== undefined) change.to = step.to;
@@ -22,11 +23,14 @@ type Facts = NonNullable<Thing["fixing"]>;
 function fixingChange(
   change: Change,
   effect: string | undefined,
-  fixing: Facts,
+  { full, present, extra, sound, oneUse, instead, note }: Facts,
 ): Change | undefined {
   if (effect === "out")
-    return fixing.present === 0 ? undefined : { ...change, count: fixing.present };
-  if (effect !== "in") return { ...change, count: fixing.full };
-  const fresh = fixing.oneUse ? fixing.full : Math.max(0, fixing.full - fixing.present);
-  return { ...change, count: fixing.full, fresh };
+    return present === 0
+      ? undefined
+      : { ...change, verb: instead?.verb ?? change.verb, count: present };
+  if (effect === "leave-out")
+    return { ...change, count: change.count ?? extra, reason: change.reason ?? note ?? "" };
+  const fresh = oneUse ? full : Math.max(0, full - sound);
+  return { ...change, count: full, fresh };
 }

@@ -135,6 +135,12 @@ function checkCount(
   }
 }
 
+/** The tool that a fixing asks for; another kind that was found there asks for its own. */
+function toolOf(verb: string, { fixing }: Thing): string[] {
+  const out = verbs[verb]?.effect === "out";
+  return [(out ? fixing?.instead?.tool : undefined) ?? fixing?.tool ?? []].flat();
+}
+
 const lifting = new Set(["off", "on", "cut-off", "fit-new", "try-in", "take-out"]);
 
 /** Lifting a part takes as many people as the range says; all else takes one, unless the step says otherwise. */
@@ -181,7 +187,7 @@ function assemble(
     fixings: fixingsOf(does, scope.things),
     says: sentence(compiler.words, step, verb, does, things),
     does,
-    tools: [...new Set(step.tools ?? things.flatMap((thing) => thing.fixing?.tool ?? []))],
+    tools: [...new Set(step.tools ?? things.flatMap((thing) => toolOf(verb, thing)))],
     ...(hold ? { hold } : {}),
     ...printed(compiler, step),
     found: foundNotes(compiler, does, things),
@@ -249,10 +255,12 @@ function foundNotes(
     ...does.map((change) => change.object),
     ...things.flatMap((thing) => thing.host?.split("@")[0] ?? []),
   ]);
-  return compiler.scope.car.found
+  const { car } = compiler.scope;
+  return car.found
     .filter(
       (note) =>
         names.has(note.fixing ?? note.part ?? "") || note.awkward?.some((part) => names.has(part)),
     )
+    .filter((note) => things.some((thing) => car.here(note, thing.position)))
     .map((note) => note.note);
 }

@@ -6,7 +6,7 @@ import type { Brief, Phase, Step } from "../model/plan.js";
 import type { Task } from "../model/task.js";
 import { verbs } from "../model/verbs.js";
 import type { Words } from "../model/words.js";
-import type { Thing, World } from "../model/world.js";
+import { type Thing, type World, keyOf } from "../model/world.js";
 import { briefOf } from "./brief.js";
 import { type CarState, carState } from "./car-state.js";
 import { type Scope, type Visit, closure } from "./closure.js";
@@ -116,10 +116,24 @@ function compileVisit(compiler: Compiler, visit: Visit): CompiledVisit {
     data.refit === undefined || data.refit === "reversed"
       ? reverse(strip).flatMap(({ step, index }) => one("refit", step, ["strip", index]))
       : data.refit.flatMap((step, i) => one("refit", step, ["refit", i]));
+  const surplus = refit.flatMap((item) => surplusOf(compiler, visit, item));
   const chain = [...list("prepare"), ...list("record"), ...list("work"), ...list("close")];
-  const compiled = { visit, strip: list("strip"), refit, check: list("check"), chain };
+  const back = [...refit, ...surplus];
+  const compiled = { visit, strip: list("strip"), refit: back, check: list("check"), chain };
   shareMinutes(compiled);
   return compiled;
+}
+
+/** Fixings that were too many on this car are left out on purpose, once the range's own number is back. */
+function surplusOf(compiler: Compiler, visit: Visit, { step }: Compiled): Compiled[] {
+  return step.does.flatMap(({ verb, object, place }) => {
+    const fixing = compiler.scope.things.get(keyOf(object, place))?.fixing;
+    if (verbs[verb]?.effect !== "in" || !fixing || fixing.extra === 0) return [];
+    const raw: RecipeStep = { "leave-out": object, ...(place === "" ? {} : { at: place }) };
+    const where = { visit, phase: "refit" as const, section: "refit", path: step.origin.path };
+    const left = compile(compiler, where, raw);
+    return left ? [{ step: left, raw }] : [];
+  });
 }
 
 /** Spreads a recipe's hands-on time evenly over those of its steps that have none of their own. */

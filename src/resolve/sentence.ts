@@ -1,4 +1,5 @@
 import { textOf } from "../figures/format.js";
+import { verbs } from "../model/verbs.js";
 import { type Words, fillIn } from "../model/words.js";
 import type { Change, Thing } from "../model/world.js";
 import type { RecipeStep } from "../model/recipe-step.js";
@@ -11,7 +12,7 @@ export function sentence(
   does: readonly Change[],
   things: readonly Thing[],
 ): string {
-  if (step.say !== undefined) return withFigures(step, step.say);
+  if (step.say !== undefined && !takesInstead(verb, things)) return withFigures(step, step.say);
   return fillIn(words.verbs[verb] ?? words.work, {
     Verb: capital(verb.replaceAll("-", " ")),
     things: things.map((thing, i) => countWords(thing, does[i])).join(" and "),
@@ -34,14 +35,18 @@ export function sided(words: Words, thing: Pick<Thing, "words" | "position">): s
     : `${words.sides[thing.position] ?? thing.position} ${thing.words}`;
 }
 
-function countWords(thing: Thing, change: Change | undefined): string {
+/** Whether the step takes out another kind of fastener than the recipe speaks of. */
+function takesInstead(verb: string, things: readonly Thing[]): boolean {
+  return verbs[verb]?.effect === "out" && things.some((thing) => thing.fixing?.instead);
+}
+
+function countWords({ words, fixing }: Thing, change: Change | undefined): string {
   const count = change?.count ?? 1;
-  const { kindName, kindPlural, size } = thing.fixing ?? {
-    kindName: thing.words,
-    kindPlural: thing.words,
-    size: "",
-  };
-  return `the ${count === 1 ? "" : `${count} `}${count === 1 ? kindName : kindPlural}${size === "" ? "" : ` ${size}`}`;
+  const out = verbs[change?.verb ?? ""]?.effect === "out";
+  const own = { name: words, plural: words, size: "" };
+  const range = fixing && { name: fixing.kindName, plural: fixing.kindPlural, size: fixing.size };
+  const { name, plural, size } = (out ? fixing?.instead : undefined) ?? range ?? own;
+  return ["the", count === 1 ? name : `${count} ${plural}`, size].join(" ").trim();
 }
 
 function capital(text: string): string {

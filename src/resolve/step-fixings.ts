@@ -1,4 +1,5 @@
 import type { StepFixing } from "../model/plan.js";
+import { verbs } from "../model/verbs.js";
 import { type Change, type Thing, keyOf } from "../model/world.js";
 
 /** The fixings that a step's changes act on, with what the sheet must say of them. */
@@ -6,24 +7,15 @@ export function fixingsOf(
   does: readonly Change[],
   things: ReadonlyMap<string, Thing>,
 ): StepFixing[] {
-  return does.flatMap(({ object: kind, place, count = 0, fresh = 0 }) => {
+  return does.flatMap(({ verb, object: kind, place, count = 0, fresh = 0 }) => {
     const fixing = things.get(keyOf(kind, place))?.fixing;
     if (!fixing) return [];
-    const { kindName: name, kindPlural: plural, size, where, full, oneUse, torque } = fixing;
-    return [
-      {
-        kind,
-        place,
-        count,
-        oneUse,
-        fresh,
-        full,
-        name,
-        plural,
-        size,
-        where,
-        ...(torque ? { torque } : {}),
-      },
-    ];
+    const { kindName, kindPlural, where, full, oneUse, torque } = fixing;
+    const own = { name: kindName, plural: kindPlural, size: fixing.size };
+    const out = verbs[verb]?.effect === "out";
+    const { name, plural, size } = (out ? fixing.instead : undefined) ?? own;
+    const words = { name, plural, size, where };
+    const numbers = { kind, place, count, oneUse, fresh, full };
+    return [{ ...numbers, ...words, ...(torque ? { torque } : {}) }];
   });
 }

@@ -1,8 +1,8 @@
 import type { RangeFile } from "../model/generated/range.js";
 import type { Filed } from "../model/library.js";
 import type { Path } from "../model/source.js";
-import { type FixingFacts, type Thing, keyOf } from "../model/world.js";
-import type { CarState } from "./car-state.js";
+import { type FixingFacts, type Instead, type Thing, keyOf } from "../model/world.js";
+import type { CarState, FoundFixing } from "./car-state.js";
 import { matches } from "./when.js";
 
 type Part = RangeFile["parts"][string];
@@ -106,14 +106,17 @@ class Builder {
   }
 
   private fixings(host: Thing, fixings: Fixings, path: Path): void {
+    const { kinds } = this.range.data;
     for (const [name, fixing] of Object.entries(fixings)) {
       const full =
         typeof fixing.count === "number" ? fixing.count : (fixing.count[host.position] ?? 0);
       if (full === 0 || !matches(fixing.when, this.car.fitted)) continue;
-      const kind = this.range.data.kinds[fixing.kind];
+      const kind = kinds[fixing.kind];
       const thing = this.child("fixing", host, name, kind?.name ?? fixing.kind, [...path, name]);
-      const present = host.absent === undefined ? this.car.present(name, host.position, full) : 0;
-      thing.fixing = fixingFacts(fixing, kind, full, present);
+      const found = this.car.fixing(name, host.position, full);
+      const gone = { present: 0, extra: 0, sound: 0 };
+      const here = host.absent === undefined ? found : { ...found, ...gone };
+      thing.fixing = fixingFacts(fixing, kind, full, here, kinds[found.as ?? ""]);
     }
   }
 
@@ -146,7 +149,8 @@ function fixingFacts(
   fixing: Fixings[string],
   kind: Kind,
   full: number,
-  present: number,
+  { present, extra, sound, note }: FoundFixing,
+  instead: Kind,
 ): FixingFacts {
   return {
     kind: fixing.kind,
@@ -155,11 +159,19 @@ function fixingFacts(
     size: kind?.size ?? "",
     full,
     present,
+    extra,
+    sound,
     oneUse: fixing["one-use"] ?? kind?.["one-use"] ?? false,
     where: fixing.where,
     ...(kind?.tool === undefined ? {} : { tool: kind.tool }),
     ...(fixing.torque === undefined ? {} : { torque: fixing.torque }),
+    ...(note === undefined ? {} : { note }),
+    ...(instead ? { instead: insteadOf(instead) } : {}),
   };
+}
+
+function insteadOf({ name, plural, size = "", tool, out = "undo" }: NonNullable<Kind>): Instead {
+  return { name, plural, size, verb: out, ...(tool === undefined ? {} : { tool }) };
 }
 
 /** The keys that a name means, seen from a position: the same side where both have sides, else all of them. */

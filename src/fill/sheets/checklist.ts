@@ -1,6 +1,7 @@
 import type { Step } from "../../model/plan.js";
 import { gatherOf } from "../gather.js";
 import { phasesOf } from "../phases.js";
+import { gravestFirst } from "../messages.js";
 import { type Sheet, headOf, sum } from "../sheet.js";
 
 /** The main sheet: everything that comes off, the work, and everything going back on. */
@@ -13,7 +14,7 @@ export const checklist: Sheet = {
       ...headOf(input),
       phases: phasesOf(input, words),
       gather: gatherOf(input.brief, input.steps, words),
-      messages: input.brief.safety,
+      messages: gravestFirst(input.brief.safety),
       people,
       lifts: people > 1,
       hours: hoursOf(input.steps),

@@ -39,7 +39,22 @@ part?: string
  * left, right, driver, passenger, both or a position of the range.
  */
 at?: string
+/**
+ * How many are there; all of them where it is left out.
+ */
 present?: number
+/**
+ * How many more there are than the range has; they are left out on purpose.
+ */
+extra?: number
+/**
+ * How many of those present are renewed.
+ */
+damaged?: number
+/**
+ * A name: small letters, figures and hyphens.
+ */
+as?: string
 absent?: boolean
 /**
  * What the refit does about an absent part.

@@ -62,6 +62,10 @@ size?: string
  */
 tool?: string
 "one-use"?: boolean
+/**
+ * How it comes out where it was fitted instead of another kind.
+ */
+out?: ("undo" | "unclip" | "pull-out" | "drill-out")
 }
 }
 supplies?: {

@@ -13,30 +13,45 @@ export const count: Law = {
   end: (world, state) => [...state.tallies.keys()].flatMap((key) => place(world, state, key)),
 };
 
-function steps({ state, change, effect, thing }: Moment): Breach[] {
+function steps(moment: Moment): Breach[] {
+  const { change, effect } = moment;
   const n = change.count ?? 0;
-  const inside = state.tallies.get(thing.key)?.in ?? 0;
-  const full = thing.fixing?.full ?? 0;
   if (!["out", "in", "leave-out"].includes(effect)) return [];
   return [
     ...breachIf(!Number.isInteger(n) || n < 1, `a count of ${n} is no count`),
+    ...(effect === "in" ? goingIn(moment, n) : comingOut(moment, n)),
+  ];
+}
+
+function comingOut({ state, change, effect, thing }: Moment, n: number): Breach[] {
+  const inside = state.tallies.get(thing.key)?.in ?? 0;
+  if (effect === "out")
+    return breachIf(n > inside, `${n} of '${thing.key}' cannot come out: ${inside} are in`);
+  const reason = change.reason ?? "";
+  return breachIf(reason === "", `'${thing.key}' is left out without a reason`);
+}
+
+function goingIn({ state, change, thing }: Moment, n: number): Breach[] {
+  const { fresh = 0 } = change;
+  const inside = state.tallies.get(thing.key)?.in ?? 0;
+  const full = thing.fixing?.full ?? 0;
+  return [
     ...breachIf(
-      effect === "out" && n > inside,
-      `${n} of '${thing.key}' cannot come out: ${inside} are in`,
-    ),
-    ...breachIf(
-      effect === "in" && inside + n > full,
+      inside + n > full,
       `${inside + n} of '${thing.key}' would be in: there are places for ${full}`,
     ),
+    ...breachIf(fresh < 0 || fresh > n, `more of '${thing.key}' are new than go in`),
     ...breachIf(
-      effect === "leave-out" && (change.reason ?? "") === "",
-      `'${thing.key}' is left out without a reason`,
-    ),
-    ...breachIf(
-      (change.fresh ?? 0) < 0 || (change.fresh ?? 0) > n,
-      `more of '${thing.key}' are new than go in`,
+      n - fresh > looseOf(state, thing.key),
+      `${n - fresh} of '${thing.key}' cannot go back: fewer are loose, and no more are new`,
     ),
   ];
+}
+
+/** How many came off and have neither gone back nor been left out. */
+function looseOf(state: State, key: string): number {
+  const tally = state.tallies.get(key);
+  return tally ? tally.off + tally.added - tally.back - tally.renewed - tally.leftOut : 0;
 }
 
 /** Work that counts (welds found, drilled, welded) counts the range's number. */
@@ -79,7 +94,7 @@ function place(world: World, state: State, key: string): Breach[] {
       related,
     ),
     ...breachIf(
-      tally.in + leftOut !== thing.fixing.full,
+      tally.in + leftOut !== thing.fixing.full + thing.fixing.extra,
       `'${key}' ends with ${tally.in} of ${thing.fixing.full}`,
       related,
     ),

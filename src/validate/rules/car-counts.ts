@@ -16,7 +16,7 @@ export const carCounts: Rule = {
             code: "count-mismatch",
             message: `The car has ${present} of '${fixing ?? ""}', the range at most ${full}.`,
             span: source.spanOf(["found", i, "present"]),
-            hints: ["Count on the car and mend whichever is wrong."],
+            hints: ["Write those that are too many as `extra`, or mend the number."],
             related: [],
           });
       }

@@ -21,7 +21,7 @@ export const carNames: Rule = {
 function foundNames({ found = [] }: CarFile, range: RangeFile): Reference[] {
   const fixings = fixingsOf(range).map((fixing) => fixing.name);
   const all = namesOf(range);
-  return found.flatMap(({ fixing, part, at, awkward = [] }, i) => {
+  return found.flatMap(({ fixing, part, at, as, awkward = [] }, i) => {
     const one = (
       key: string,
       name: string | undefined,
@@ -31,6 +31,7 @@ function foundNames({ found = [] }: CarFile, range: RangeFile): Reference[] {
     return [
       ...one("fixing", fixing, fixings, "This range has no fixing"),
       ...one("part", part, Object.keys(range.parts), "This range has no part"),
+      ...one("as", as, Object.keys(range.kinds), "This range has no kind of fastener"),
       ...one("at", at, positionsOf(range), "This range has no position"),
       ...awkward.map((name, k) => ({
         name,
