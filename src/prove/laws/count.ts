@@ -41,17 +41,7 @@ function goingIn({ state, change, thing }: Moment, n: number): Breach[] {
       `${inside + n} of '${thing.key}' would be in: there are places for ${full}`,
     ),
     ...breachIf(fresh < 0 || fresh > n, `more of '${thing.key}' are new than go in`),
-    ...breachIf(
-      n - fresh > looseOf(state, thing.key),
-      `${n - fresh} of '${thing.key}' cannot go back: fewer are loose, and no more are new`,
-    ),
   ];
-}
-
-/** How many came off and have neither gone back nor been left out. */
-function looseOf(state: State, key: string): number {
-  const tally = state.tallies.get(key);
-  return tally ? tally.off + tally.added - tally.back - tally.renewed - tally.leftOut : 0;
 }
 
 /** Work that counts (welds found, drilled, welded) counts the range's number. */
@@ -91,6 +81,11 @@ function place(world: World, state: State, key: string): Breach[] {
     ...breachIf(
       !identity,
       `'${key}': ${off} off + ${added} added is not ${back} back + ${renewed} renewed + ${leftOut} left out`,
+      related,
+    ),
+    ...breachIf(
+      added > renewed + leftOut,
+      `'${key}': ${added} more go back than came off, and only ${renewed} are new`,
       related,
     ),
     ...breachIf(
