@@ -88,11 +88,12 @@ export function readCar(opened: Opened, path: string): Outcome<CarFile> & { sour
 export const readFile = readOne;
 
 /** From an ask to a plan with its proof: resolve, arrange, prove. Steps given are proven as they stand. */
-export function plan(opened: Opened, ask: Ask, given?: Given): Outcome<PlanFile> {
-  const job = findJob(opened.library, ask.job, ask.car?.range);
+export function plan(opened: Opened, ask: Ask, written?: Given): Outcome<PlanFile> {
+  const given = { ...ask.car?.fitted, ...ask.fitted };
+  const job = findJob(opened.library, ask.job, ask.car?.range, given);
   if (!job.value) return { diagnostics: job.diagnostics };
   const { range, recipe, recipes } = job.value;
-  const options = fittedOf(range.data, { ...ask.car?.fitted, ...ask.fitted });
+  const options = fittedOf(range.data, given);
   if (options.diagnostics.length > 0) return { diagnostics: options.diagnostics };
   const { fitted, taken } = options;
   const found = ask.car?.found ?? [];
@@ -110,7 +111,7 @@ export function plan(opened: Opened, ask: Ask, given?: Given): Outcome<PlanFile>
     return { diagnostics: resolved.diagnostics };
   const { world, tasks, brief } = resolved.value;
   const derived = arrange(tasks);
-  const steps = given ? restore(given.text, given.file, tasks, world) : derived.steps;
+  const steps = written ? restore(written.text, written.file, tasks, world) : derived.steps;
   const arranged = { ...derived, steps };
   const proof = prove(world, arranged.steps);
   const { car: id = "", name = id } = ask.car ?? {};

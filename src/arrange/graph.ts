@@ -22,6 +22,7 @@ export function graphOf(tasks: readonly Task[]): Node[] {
       for (const other of tasks.filter((one) => one.id === id)) nest(nodes, edge, task, other);
   }
   for (const task of tasks.filter((one) => one.isolates.length > 0)) live(nodes, edge, tasks, task);
+  for (const task of tasks.filter((one) => one.frames)) frame(nodes, edge, task);
   barriers(nodes, edge);
   return [...nodes.values()];
 }
@@ -85,6 +86,20 @@ function live(nodes: Map<string, Node>, edge: Edge, tasks: readonly Task[], isol
     )) {
       if (id.includes(" strip ")) for (const isolate of way("strip")) edge(id, isolate);
       if (id.includes(" refit ")) for (const restore of way("refit")) edge(restore, id);
+    }
+  }
+}
+
+/** What opens and closes every job stands first in its phases, and last in the close. */
+function frame(nodes: Map<string, Node>, edge: Edge, task: Task): void {
+  for (const own of nodes.keys()) {
+    const [id, phase = ""] = own.split(" ");
+    if (id !== task.id) continue;
+    for (const other of nodes.keys()) {
+      const [otherId, otherPhase] = other.split(" ");
+      if (otherId === task.id || otherPhase !== phase) continue;
+      if (phase === "close") edge(other, own);
+      else edge(own, other);
     }
   }
 }

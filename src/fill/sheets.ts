@@ -1,6 +1,7 @@
 import type { Sheet } from "./sheet.js";
 import { checklist } from "./sheets/checklist.js";
 import { count } from "./sheets/count.js";
+import { handover } from "./sheets/handover.js";
 
 /** Every sheet of a pack, in the order in which they lie in it. */
-export const sheets: readonly Sheet[] = [checklist, count];
+export const sheets: readonly Sheet[] = [checklist, count, handover];

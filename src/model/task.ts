@@ -4,6 +4,8 @@ import type { Phase, Step } from "./plan.js";
 export interface Task {
   id: string;
   title: string;
+  /** It opens and closes the job: it stands before all others, and at the end after them. */
+  frames: boolean;
   /** Its steps by phase, each list in the recipe's own order. */
   steps: Record<Phase, Step[]>;
   /** The tasks that must be off before this one is touched, and back only after it. */

@@ -50,6 +50,7 @@ export interface Verb {
 
 const kinds: Record<string, Verb["kind"]> = {
   weld: "hot",
+  close: "hot",
   tack: "hot",
   dress: "hot",
   prime: "wet",

@@ -14,7 +14,7 @@ export interface Visit {
   recipe: Filed<RecipeFile>;
   position: string;
   /** The visits that must be off before this one is touched. */
-  after: { id: string; path: Path }[];
+  after: { id: string; path: Path; supply?: string }[];
   needsIsolated: string[];
 }
 
@@ -120,7 +120,7 @@ class Walk {
     );
     if (!recipe)
       this.report("no-recipe", `No recipe isolates '${supply}'.`, visit.recipe.source, path, []);
-    else visit.after.push({ id: this.visit(recipe, "", visit.recipe.source, path), path });
+    else visit.after.push({ id: this.visit(recipe, "", visit.recipe.source, path), path, supply });
   }
 
   private recipeFor(

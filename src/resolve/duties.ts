@@ -115,16 +115,11 @@ function offNeeds(scope: Scope, visit: Visit, compiled: readonly CompiledVisit[]
     key,
     state: "isolated",
   }));
-  const off = visit.after.flatMap(({ id, path }): Need[] => {
+  const off = visit.after.flatMap(({ id, path, supply }): Need[] => {
     const other = compiled.find((one) => one.visit.id === id)?.visit;
     const { strips, eases } = other?.recipe.data ?? {};
     const part = strips ?? eases;
-    if (
-      other === undefined ||
-      part === undefined ||
-      (visit.needsIsolated.length > 0 && isolates(other))
-    )
-      return [];
+    if (other === undefined || part === undefined || supply !== undefined) return [];
     const keys = referTo(scope.things, part, other.position, scope.car);
     return keys.map((key): Need => ({
       law: 1,

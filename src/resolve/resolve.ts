@@ -157,6 +157,7 @@ function taskOf({ visit, strip, refit, check, chain }: CompiledVisit): Task {
   return {
     id: visit.id,
     title: data.name,
+    frames: data["every-job"] === true,
     steps: {
       prepare: of("prepare"),
       strip: absent ? [] : strip.map((item) => item.step),

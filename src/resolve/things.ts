@@ -174,7 +174,10 @@ function insteadOf({ name, plural, size = "", tool, out = "undo" }: NonNullable<
   return { name, plural, size, verb: out, ...(tool === undefined ? {} : { tool }) };
 }
 
-/** The keys that a name means, seen from a position: the same side where both have sides, else all of them. */
+/**
+ * The keys that a name means, seen from a position: the same side where both have sides, the one there is
+ * where it has none, and all of them seen from no side.
+ */
 export function referTo(
   things: ReadonlyMap<string, Thing>,
   ref: string,
@@ -185,5 +188,7 @@ export function referTo(
   const places = at === undefined ? [position] : car.positions(at);
   const here = places.map((place) => keyOf(name, place)).filter((key) => things.has(key));
   if (here.length > 0 || at !== undefined) return here;
-  return [...things.values()].filter((thing) => thing.name === name).map((thing) => thing.key);
+  return [...things.values()]
+    .filter((thing) => thing.name === name && (position === "" || thing.position === ""))
+    .map((thing) => thing.key);
 }

@@ -95,6 +95,7 @@ function taskOf(one: Seed, id: string, tasks: readonly Task[], canNeed: boolean)
   return {
     id,
     title: id,
+    frames: false,
     steps,
     after: needs ? [...new Set([...after, "t0"])] : after,
     isolates: canNeed ? [] : [supply],

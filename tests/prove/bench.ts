@@ -19,7 +19,7 @@ export interface Bench {
 
 /** The stages behind the command, without reading the same files for every trial; `judged` takes the public way. */
 export function benchOf({ library, words }: Opened, ask: Ask): Bench {
-  const job = findJob(library, ask.job, ask.car?.range).value;
+  const job = findJob(library, ask.job, ask.car?.range, {}).value;
   if (!job) throw new Error(`no job ${ask.job}`);
   const { fitted } = fittedOf(job.range.data, { ...ask.car?.fitted, ...ask.fitted });
   const found = ask.car?.found ?? [];

@@ -1,7 +1,10 @@
 import type { Diagnostic, Span } from "../../diagnostics/diagnostic.js";
 import { type Library, rangesOf } from "../../model/library.js";
+import { targetsOf, verbOf } from "../../model/recipe-step.js";
+import { verbs } from "../../model/verbs.js";
 import { entries, fixingsOf, joinsOf } from "../inventory.js";
 import type { Rule } from "../rule.js";
+import { stepsOf } from "../steps.js";
 
 /** No name is used twice where it would then mean two things. */
 export const twice: Rule = {
@@ -12,6 +15,7 @@ export const twice: Rule = {
       ranges.map((one) => named("range", one.data.range, one.source.spanOf(["range"]))),
       cars.map((one) => named("car", one.data.car, one.source.spanOf(["car"]))),
       ...scopes(library).map((recipes) => recipes.map(recipeNamed)),
+      ...scopes(library).map((recipes) => recipes.flatMap(holdsNamed)),
       ...shelves.map((shelf) => onShelf(library, shelf)),
       ...ranges.map(inventory),
     ];
@@ -42,6 +46,15 @@ function scopes(library: Library): Recipe[][] {
 
 function recipeNamed({ data, source }: Recipe): Named {
   return named("recipe", data.recipe, source.spanOf(["recipe"]));
+}
+
+/** Holds are known by name in a whole job, so two recipes that a job can meet may not share one. */
+function holdsNamed({ data, source }: Recipe): Named[] {
+  return stepsOf(data).flatMap(({ step, path }) => {
+    const verb = verbOf(step) ?? "";
+    if (verbs[verb]?.effect !== "release") return [];
+    return targetsOf(step).map((name) => named("hold", name, source.spanOf([...path, verb])));
+  });
 }
 
 const shelves = ["tools", "consumables", "roles", "messages"] as const;

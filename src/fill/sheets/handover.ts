@@ -1,0 +1,15 @@
+import { openStates } from "../open-now.js";
+import { type Sheet, headOf } from "../sheet.js";
+import { holdsOf, stopsOf } from "../stops.js";
+
+/** What one person tells the next at the car, and the releases without which the car stays off the road. */
+export const handover: Sheet = {
+  name: "handover",
+  applies: ({ steps }) => steps.length > 0,
+  view: (input) => ({
+    ...headOf(input),
+    open: openStates(input.steps),
+    stops: stopsOf(input.steps),
+    critical: holdsOf(input.steps).filter(({ critical }) => critical !== ""),
+  }),
+};
