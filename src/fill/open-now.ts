@@ -8,12 +8,12 @@ export interface OpenState {
   kind: string;
   from: string;
   until: string;
-  /** The sentence that began it, where it is one step's. */
+  /** The sentence that began it, where its kind does not say enough. */
   says: string;
 }
 
-const alone = ["isolate", "drain", "raise", "brace"];
-const together = ["shield", "set-out"];
+const alone = ["isolate", "drain"];
+const together = ["raise", "brace", "shield", "set-out"];
 
 /** Every dangerous or half-done state that the plan passes through, in the order in which it begins. */
 export function openStates(steps: readonly Step[]): OpenState[] {
@@ -48,7 +48,7 @@ function span(kind: string, steps: readonly Step[], begin: Test, end: Test): Ope
 }
 
 function watch(step: Step): OpenState {
-  return { kind: "watch", from: step.n, until: step.n, says: step.says };
+  return { kind: "watch", from: step.n, until: step.n, says: "" };
 }
 
 /** The joints that are drilled or parted and welded again. */

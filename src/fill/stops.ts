@@ -1,4 +1,5 @@
 import type { Step } from "../model/plan.js";
+import { marked } from "./marks.js";
 
 /** A pause point: the letter it carries on the checklist, its step, and whether the work may lie there overnight. */
 export interface Stop {
@@ -14,7 +15,7 @@ export interface NumberedHold {
   kind: string;
   role: string;
   says: string;
-  accept: string;
+  acceptHtml: string;
   critical: string;
 }
 
@@ -27,8 +28,21 @@ export function stopsOf(steps: readonly Step[]): Stop[] {
 
 /** The holds of a plan, numbered as on the checklist. */
 export function holdsOf(steps: readonly Step[]): NumberedHold[] {
-  const holds = steps.flatMap(({ n, hold, says, critical = "" }) =>
-    hold ? [{ n, says, critical, kind: hold.kind, role: hold.role, accept: hold.accept }] : [],
-  );
-  return holds.map((hold, i) => ({ number: i + 1, ...hold }));
+  return steps
+    .flatMap((step) => (step.hold ? [{ ...step, hold: step.hold }] : []))
+    .map(({ n, says, critical = "", figures, hold: { kind, role, accept } }, i) => ({
+      number: i + 1,
+      n,
+      kind,
+      role,
+      says,
+      acceptHtml: marked(accept, figures),
+      critical,
+    }));
+}
+
+/** Holds by the role that releases them, in the order in which each role comes first. */
+export function byRole(holds: readonly NumberedHold[]): { role: string; holds: NumberedHold[] }[] {
+  const roles = [...new Set(holds.map(({ role }) => role))];
+  return roles.map((role) => ({ role, holds: holds.filter((hold) => hold.role === role) }));
 }
