@@ -25,7 +25,8 @@ function brokenPlan(folder: string): string {
   return file;
 }
 
-const names = ["floor-paint-checklist.pdf", "floor-paint-count.pdf"];
+const sheets = ["checklist", "count"];
+const names = sheets.map((sheet) => `floor-paint-${sheet}.pdf`);
 
 describe("print", () => {
   it("writes the checklist of a job and says what it took from the range", () => {
@@ -33,6 +34,8 @@ describe("print", () => {
     const { code, stdout, stderr } = countback([
       "print",
       "floor-paint",
+      "--sheets",
+      sheets.join(),
       ...library,
       "--out",
       folder,

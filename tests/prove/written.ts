@@ -55,9 +55,12 @@ export function writtenOf(
           typeof wanted === "string" ? { part: wanted, at: "", when: {} } : wanted;
         const here = at ? (sides[at] ?? [at]) : [step.position];
         const own = [range.parts[part]?.at ?? []].flat().flatMap((one) => sides[one] ?? [one]);
-        // A part that does not stand on this side is needed off wherever it stands.
+        // A part of the other side is not meant; seen from no side, a part is needed off wherever it stands.
+        const sided = own.length > 0 && !here.includes("");
         const place = own.some((one) => here.includes(one)) ? here : own;
+        const meant = !sided || own.some((one) => here.includes(one));
         return (
+          meant &&
           part === change.object &&
           fits(when) &&
           (off.has(change.verb) || (key === "needs-eased" && out.has(change.verb))) &&
