@@ -20,6 +20,7 @@ type Template = (view: object) => string;
 function engine(): (name: string) => Template {
   const handlebars = Handlebars.create();
   handlebars.registerHelper("is", (a: unknown, b: unknown) => a === b);
+  handlebars.registerHelper("add", (a: number, b: number) => a + b);
   handlebars.registerHelper("upper", (text: string) => text.toUpperCase());
   handlebars.registerHelper("alertMark", (word: string) => alertMarks[word] ?? "#FFFFFF");
   for (const file of readdirSync(new URL("parts/", folder)).sort()) {

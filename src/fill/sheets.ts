@@ -1,7 +1,8 @@
 import type { Sheet } from "./sheet.js";
+import { apprentice } from "./sheets/apprentice.js";
 import { checklist } from "./sheets/checklist.js";
 import { count } from "./sheets/count.js";
 import { handover } from "./sheets/handover.js";
 
 /** Every sheet of a pack, in the order in which they lie in it. */
-export const sheets: readonly Sheet[] = [checklist, count, handover];
+export const sheets: readonly Sheet[] = [checklist, count, handover, apprentice];

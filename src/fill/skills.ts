@@ -1,0 +1,103 @@
+import type { Step } from "../model/plan.js";
+import { verbs } from "../model/verbs.js";
+import { type Words, fillIn } from "../model/words.js";
+import { escape } from "./marks.js";
+import { sum } from "./sheet.js";
+import { type NumberedHold, byRole } from "./stops.js";
+
+/** One thing that a trainee learns on this job, and the standard it is judged by. */
+export interface Skill {
+  title: string;
+  sides: string;
+  /** The phase, where a repair is cut into its phases. */
+  phase: string;
+  from: string;
+  to: string;
+  standardHtml: string[];
+  critical: string[];
+  /** The hold at which it ends, where a repair is cut at its holds. */
+  upTo: string;
+  /** Who releases its holds; a trainee never does. */
+  released: { role: string; numbers: string }[];
+}
+
+/** The tasks of a plan, both sides of one recipe together; a repair is cut into its phases. */
+export function skillsOf(
+  steps: readonly Step[],
+  holds: readonly NumberedHold[],
+  words: Words,
+): Skill[] {
+  const repairs = repairsOf(steps);
+  return groupsOf(steps, repairs).map((mine) => {
+    const [first] = mine;
+    const held = holds.filter(({ n }) => mine.some((step) => step.n === n));
+    const sides = unique(mine.map(({ position }) => words.sides[position] ?? position));
+    const cut = first !== undefined && repairs.has(first.task);
+    return {
+      title: first?.title ?? "",
+      sides: sides.join(", "),
+      phase: cut ? (words.phases[first.phase] ?? first.phase) : "",
+      upTo: cut ? String(held.at(-1)?.number ?? "") : "",
+      from: first?.n ?? "",
+      to: mine.at(-1)?.n ?? "",
+      standardHtml: standardOf(mine, held, words),
+      critical: unique(mine.map(({ critical = "" }) => critical)),
+      released: byRole(held).map(({ role, holds: own }) => ({
+        role,
+        numbers: own.map(({ number }) => number).join(", "),
+      })),
+    };
+  });
+}
+
+/** Steps of one recipe together, in the order of the plan; a recipe that repairs is cut after each hold and phase. */
+function groupsOf(steps: readonly Step[], repairs: ReadonlySet<string>): Step[][] {
+  const groups = new Map<string, Step[]>();
+  let held = 0;
+  for (const step of steps) {
+    const { task, phase } = step;
+    const key = repairs.has(task) ? `${task} ${phase} ${held}` : task;
+    groups.set(key, [...(groups.get(key) ?? []), step]);
+    if (step.hold && repairs.has(task)) held++;
+  }
+  return [...groups.values()];
+}
+
+function repairsOf(steps: readonly Step[]): Set<string> {
+  return new Set(steps.filter(({ phase }) => phase === "repair").map(({ task }) => task));
+}
+
+function standardOf(
+  steps: readonly Step[],
+  holds: readonly NumberedHold[],
+  { phrases }: Words,
+): string[] {
+  const counted = (effect: string): number => sum(steps.map((step) => countOf(step, effect)));
+  const [off, back] = [counted("out"), counted("in")];
+  const torque = steps.some(asksTorque) ? "judged-torque" : "";
+  const tries = steps.filter(({ verb }) => verb === "try").map(({ says }) => escape(says));
+  const said = [countKey(off, back), torque]
+    .filter((key) => key !== "")
+    .map((key) => fillIn(phrases[key] ?? key, { off: String(off), back: String(back) }));
+  const all = unique([...said.map(escape), ...holds.map((hold) => hold.acceptHtml), ...tries]);
+  return all.length > 0 ? all : [escape(phrases["judged-steps"] ?? "")];
+}
+
+function countKey(off: number, back: number): string {
+  if (off > 0) return back > 0 ? "judged-count" : "judged-out";
+  return back > 0 ? "judged-back" : "";
+}
+
+function countOf(step: Step, effect: string): number {
+  return verbs[step.verb]?.effect === effect ? sum(step.fixings.map(({ count }) => count)) : 0;
+}
+
+/** Whether a step is done to a torque that the maker gives. */
+export function asksTorque({ fixings, figures }: Step): boolean {
+  const asked = fixings.some(({ torque }) => torque?.source === "maker");
+  return asked || figures.some(({ text, mark }) => mark === "M" && text.endsWith("N·m"));
+}
+
+function unique(texts: readonly string[]): string[] {
+  return [...new Set(texts)].filter((text) => text !== "");
+}

@@ -1,0 +1,52 @@
+import { describe, expect, it } from "vitest";
+import { filled, labels, repairs, seen } from "./filled.js";
+
+describe.each(repairs)("the apprentice sign-off of $name", ({ opened, plan }) => {
+  const html = filled("apprentice", opened, plan);
+  const text = seen(html);
+  const rows = html.split("<tr").map((row) => ({ row, words: seen(row) }));
+
+  it("prints its own five levels", () => {
+    const levels = ["told", "watched", "helped", "did under eyes", "did alone"];
+    for (const [i, level] of levels.entries()) expect(text).toContain(`${i + 1} ${level} `);
+  });
+
+  it("has a line for every task of the plan", () => {
+    expect(plan.brief.tasks.length).toBeGreaterThan(20);
+    for (const { title } of plan.brief.tasks) expect(text).toContain(title);
+  });
+
+  it("prints what each hold is released by as the standard, and who releases it", () => {
+    const holds = plan.steps.flatMap(({ hold }) => (hold ? [hold] : []));
+    expect(holds.length).toBeGreaterThan(10);
+    for (const { accept } of holds) expect(text).toContain(accept);
+    for (const role of new Set(holds.map((hold) => hold.role)))
+      expect(text).toMatch(new RegExp(`Hold points are released by: .*${role} \\(`));
+  });
+
+  it("leaves no room for a trainee's hand where a hold is released", () => {
+    const released = rows.filter(({ words }) => words.includes("Hold points are released by"));
+    expect(released.length).toBeGreaterThan(5);
+    for (const { row, words } of released) {
+      expect(row).not.toMatch(/class="(pen|box|blank)/);
+      expect(words).toContain("Never by the trainee.");
+    }
+  });
+
+  it("asks why, of every danger and every critical fact of the plan, with two lines for each answer", () => {
+    const grave = plan.steps.flatMap(({ messages }) => messages.filter((m) => m.word === "danger"));
+    expect(grave.length).toBeGreaterThan(2);
+    for (const { hazard, avoid } of grave)
+      expect(text).toContain(`${hazard}. Why is this said? ${avoid}`);
+    for (const { name } of plan.brief.renew) expect(text).toContain(`: ${name}?`);
+    const answers = labels(html).filter((label) => label.startsWith("answer "));
+    const questions = html.split('class="why ').length - 1;
+    expect(questions).toBeGreaterThan(grave.length);
+    expect(answers).toHaveLength(2 * questions);
+  });
+
+  it("is judged as a whole by somebody else", () => {
+    expect(text).toContain("The assessor has not trained this trainee on this job.");
+    expect(labels(html)).toContain("signature of the assessor");
+  });
+});
