@@ -2,9 +2,9 @@
 import { Command, CommanderError } from "commander";
 import { checkCommand } from "./commands/check.js";
 import { type CommonOptions, WrongUse, choice, common } from "./commands/options.js";
-import { planCommand } from "./commands/plan.js";
+import { type PlanOptions, planCommand } from "./commands/plan.js";
 import { type PrintCommandOptions, printCommand } from "./commands/print.js";
-import { UnreadablePath } from "./read/read.js";
+import { UnreadablePath } from "./diagnostics/unreadable-path.js";
 
 function program(): Command {
   const root = new Command("countback").description(
@@ -22,11 +22,12 @@ function program(): Command {
     .action(async (job: string, options: PrintCommandOptions) => {
       process.exitCode = await printCommand(job, options);
     });
-  common(root.command("plan <job>").description("resolve, arrange and prove a job")).action(
-    (job: string, options: CommonOptions) => {
+  common(root.command("plan <job>").description("resolve, arrange and prove a job"))
+    .option("--why <step>", "tell why a step or part is in the plan")
+    .option("--against <other>", "what differs with another car, other options or a plan file")
+    .action((job: string, options: PlanOptions) => {
       process.exitCode = planCommand(job, options);
-    },
-  );
+    });
   common(root.command("check [paths...]").description("prove plan files, or the whole library"))
     .option("--strict", "count warnings as errors")
     .action((paths: string[], options: CommonOptions & { strict?: boolean }) => {

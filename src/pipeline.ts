@@ -5,6 +5,8 @@ import { arrange } from "./arrange/arrange.js";
 import type { Diagnostic, Outcome } from "./diagnostics/diagnostic.js";
 import { hasErrors } from "./diagnostics/print.js";
 import { findJob, recipesFor } from "./find/find-job.js";
+import { difference, differenceWords } from "./explain/difference.js";
+import { why } from "./explain/why.js";
 import { smallestCause } from "./find/combinations.js";
 import { fittedOf } from "./find/fitted.js";
 import { jobsOf } from "./find/jobs.js";
@@ -29,7 +31,7 @@ import { restore } from "./resolve/restore.js";
 import { validateCar } from "./validate/validate-car.js";
 import { validate, validateOne } from "./validate/validate.js";
 
-export { jobsOf, recipesFor, smallestCause };
+export { difference, differenceWords, jobsOf, recipesFor, smallestCause, why };
 
 /** The library that comes with the package. */
 export const ownLibrary = fileURLToPath(new URL("../recipes", import.meta.url));

@@ -3,7 +3,7 @@ import { basename, dirname, join } from "node:path";
 import { expect, it } from "vitest";
 import { codes } from "../src/diagnostics/codes.js";
 
-const stages = ["read", "validate", "resolve", "arrange", "prove", "fill", "layout", "paint"];
+const stages = "read validate find resolve arrange prove explain fill layout paint".split(" ");
 const files = readdirSync("src", { recursive: true, encoding: "utf8" })
   .filter((file) => file.endsWith(".ts"))
   .map((file) => join("src", file));
@@ -25,6 +25,15 @@ it("no stage imports another", () => {
     );
     return own === undefined ? [] : others.map((path) => `${file} imports ${path}`);
   });
+  expect(bad).toEqual([]);
+});
+
+it("only the pipeline imports stages", () => {
+  const outside = files.filter((file) => stageOf(file) === undefined && file !== "src/pipeline.ts");
+  const bad = outside.flatMap((file) =>
+    importsOf(file).flatMap((path) => (stageOf(path) === undefined ? [] : [`${file}: ${path}`])),
+  );
+  expect(outside.length).toBeGreaterThan(10);
   expect(bad).toEqual([]);
 });
 

@@ -1,7 +1,6 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.js";
 import type { CarFile } from "../model/generated/car.js";
-import type { JobOptions } from "../find/jobs.js";
-import type { Opened } from "../model/plan-file.js";
+import type { JobOptions, Opened } from "../model/plan-file.js";
 import { jobsOf, plan, smallestCause } from "../pipeline.js";
 
 /** What a proof of a whole library has done. */

@@ -1,7 +1,7 @@
 import { accessSync, constants, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Printed } from "../model/printing.js";
-import { UnreadablePath } from "../read/read.js";
+import { UnreadablePath } from "../diagnostics/unreadable-path.js";
 
 /** Refuses a folder that is missing or cannot be written to. */
 export function mustBeFolder(folder: string): void {

@@ -1,18 +1,9 @@
-import type { CarFile } from "../model/generated/car.js";
+import type { JobOptions } from "../model/plan-file.js";
 import type { Library } from "../model/library.js";
 import { combinationsOf } from "./combinations.js";
 import { recipesFor } from "./find-job.js";
 import { fits } from "./fitted.js";
 import { optionsThatMatter } from "./matters.js";
-
-/** A job with the sets of options that matter to it, and the cars of its range. */
-export interface JobOptions {
-  job: string;
-  sets: Record<string, string>[];
-  /** How many more sets there are. */
-  left: number;
-  cars: CarFile[];
-}
 
 const mostSets = 20_000;
 

@@ -48,3 +48,12 @@ export interface Given {
   text: PlanText;
   file: string;
 }
+
+/** A job with the sets of options that matter to it, and the cars of its range. */
+export interface JobOptions {
+  job: string;
+  sets: Record<string, string>[];
+  /** How many more sets there are. */
+  left: number;
+  cars: CarFile[];
+}

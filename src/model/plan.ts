@@ -113,4 +113,8 @@ export interface TaskBrief {
   title: string;
   minutes?: Minutes;
   people: number;
+  /** The options for which its recipe is written. */
+  when: Record<string, string[]>;
+  /** The tasks that ask for this one, and where; a task that nobody asks for is the job, or part of every job. */
+  because: { task: string; need: string; origin: Origin }[];
 }

@@ -2,10 +2,8 @@ import { readFileSync, readdirSync, realpathSync } from "node:fs";
 import { join, relative, sep } from "node:path";
 import type { Diagnostic, Outcome } from "../diagnostics/diagnostic.js";
 import type { Source } from "../model/source.js";
+import { UnreadablePath } from "../diagnostics/unreadable-path.js";
 import { parse } from "./parse.js";
-
-/** Thrown when a path on the command line cannot be read. */
-export class UnreadablePath extends Error {}
 
 /** Reads every YAML file under a library folder, in an order that no file system decides. */
 export function readLibrary(folder: string): Outcome<Source[]> {

@@ -1,7 +1,7 @@
 import type { RangeFile } from "../model/generated/range.js";
 import type { RecipeFile } from "../model/generated/recipe.js";
 import type { Catalog, Filed } from "../model/library.js";
-import type { Brief, Message, Minutes, Step } from "../model/plan.js";
+import type { Brief, Message, Minutes, Step, TaskBrief } from "../model/plan.js";
 import type { Visit } from "./closure.js";
 import type { Fitted } from "./when.js";
 
@@ -29,7 +29,7 @@ export function briefOf(input: BriefInput): Brief {
     invented: range.invented,
     options: optionsOf(range, input.fitted),
     zones: range.zones,
-    tasks: visits.map(taskBrief),
+    tasks: visits.map((visit) => taskBrief(visits, visit)),
     safety: all((data) => data.safety).flatMap((message) => messageIn(catalog, message)),
     permits: all((data) => data.permits),
     tools: toolsOf(input, recipes),
@@ -59,10 +59,29 @@ function optionsOf(range: RangeFile, fitted: Fitted): Brief["options"] {
   });
 }
 
-function taskBrief({ id, recipe, position }: Visit): Brief["tasks"][number] {
-  const { recipe: name, name: title, time, people = 1 } = recipe.data;
+function taskBrief(visits: readonly Visit[], { id, recipe, position }: Visit): TaskBrief {
+  const { recipe: name, name: title, time, people = 1, when = {} } = recipe.data;
   const minutes: Minutes | undefined = time ? [...time] : undefined;
-  return { id, recipe: name, position, title, people, ...(minutes ? { minutes } : {}) };
+  const because = visits.flatMap(({ id: task, recipe: asking, after }) =>
+    after
+      .filter((need) => need.id === id)
+      .map(({ path }) => ({
+        task,
+        need: String(path[0]),
+        origin: { file: asking.source.file, path },
+      })),
+  );
+  const options = Object.entries(when).map(([option, value]) => [option, [value].flat()]);
+  return {
+    id,
+    recipe: name,
+    position,
+    title,
+    people,
+    ...(minutes ? { minutes } : {}),
+    when: Object.fromEntries(options),
+    because,
+  };
 }
 
 function toolsOf(

@@ -56,9 +56,9 @@ export function writtenOf(
         const here = at ? (sides[at] ?? [at]) : [step.position];
         const own = [range.parts[part]?.at ?? []].flat().flatMap((one) => sides[one] ?? [one]);
         // A part of the other side is not meant; seen from no side, a part is needed off wherever it stands.
-        const sided = own.length > 0 && !here.includes("");
-        const place = own.some((one) => here.includes(one)) ? here : own;
-        const meant = !sided || own.some((one) => here.includes(one));
+        const shared = own.some((one) => here.includes(one));
+        const place = shared ? here : own;
+        const meant = shared || own.length === 0 || here.includes("");
         return (
           meant &&
           part === change.object &&
