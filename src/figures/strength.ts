@@ -29,9 +29,9 @@ const classes = {
 
 /** Proof stress by SAE J429 grade: Shigley, 9th ed., table 8-9; grade 8 also in US Navy NSTM chapter 075. */
 const grades = {
-  "grade 2": [{ upTo: 19.05, proof: 55 * ksi }],
-  "grade 5": [{ upTo: 25.4, proof: 85 * ksi }],
-  "grade 8": [{ upTo: 38.1, proof: 120 * ksi }],
+  "grade-2": [{ upTo: 19.05, proof: 55 * ksi }],
+  "grade-5": [{ upTo: 25.4, proof: 85 * ksi }],
+  "grade-8": [{ upTo: 38.1, proof: 120 * ksi }],
 } as const satisfies Record<string, readonly Band[]>;
 
 /** A property class (ISO 898-1) or grade (SAE J429). */

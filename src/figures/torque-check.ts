@@ -1,9 +1,10 @@
 import { clampOf, quoted } from "./clamp-load.js";
 import { coefficientOf, friction, torqueCaution, torqueRange, torqueSource } from "./joint.js";
+import type { Quantity } from "./quantity.js";
 import { Refusal } from "./refusal.js";
 import { figure } from "./rule.js";
 import { proofLoadOf, strength } from "./strength.js";
-import { thread } from "./thread.js";
+import { type Thread, thread } from "./thread.js";
 
 /** Whether a quoted torque stays within what the bolt can bear; refuses one that is above it however the threads rub. */
 export const torqueCheck = figure({
@@ -17,35 +18,33 @@ export const torqueCheck = figure({
   compute: (given) => {
     const coefficients = coefficientOf(given);
     const proof = proofLoadOf(given.thread, given.class);
-    const shares = clampOf(given.torque, given.thread, coefficients).map((load) => load / proof);
-    const [least = 0, most = 0] = shares;
-    const { value, unit } = given.torque;
-    const limits = coefficients.map((k) => (k * given.thread.diameter * proof) / 1000);
-    if (least > 1) throw tooHigh(`${value} ${unit}`, given.thread.name, limits, value / 10, unit);
+    const [least, most] = clampOf(given.torque, given.thread, coefficients);
+    const limit = (coefficients[1] * given.thread.diameter * proof) / 1000;
+    if (least > proof * (1 + 1e-9)) throw tooHigh(given, limit);
     return {
       results: [
-        { name: "verdict", value: verdictOf(least, most) },
-        { name: "share of proof load", value: 100 * least, to: 100 * most, unit: "%" },
+        { name: "verdict", value: verdictOf(most / proof) },
+        {
+          name: "share of proof load",
+          value: (100 * least) / proof,
+          to: (100 * most) / proof,
+          unit: "%",
+        },
       ],
     };
   },
 });
 
-function verdictOf(least: number, most: number): string {
+function verdictOf(most: number): string {
   if (most < 0.1) return "far below what this bolt is for: is the unit right?";
-  return most <= 1 ? "within" : "within only where the threads rub enough";
+  return most <= 1 + 1e-9 ? "within" : "within only where the threads rub enough";
 }
 
-function tooHigh(
-  text: string,
-  name: string,
-  [, limit = 0]: readonly number[],
-  tenth: number,
-  unit: string,
-): Refusal {
-  const most = `At most ${limit.toPrecision(3)} N·m reaches the proof load.`;
-  return new Refusal("refused", `${text} stretches ${name} beyond its proof load`, [
-    most,
-    `Was ${Number(tenth.toPrecision(6))} ${unit} meant?`,
+function tooHigh(given: { thread: Thread; torque: Quantity<"torque"> }, limit: number): Refusal {
+  const { value, unit } = given.torque;
+  const message = `${value} ${unit} stretches ${given.thread.name} beyond its proof load`;
+  return new Refusal("refused", message, [
+    `At most ${limit.toPrecision(3)} N·m reaches the proof load.`,
+    `Was ${Number((value / 10).toPrecision(6))} ${unit} meant?`,
   ]);
 }
