@@ -59,7 +59,7 @@ export function carState(
       ),
     absent: (part, position) => {
       const note = found.find((n) => n.part === part && n.absent === true && here(n, position));
-      return note && (note.then ?? "fit-new");
+      return note && (note.refit ?? "fit-new");
     },
   };
 }

@@ -9,6 +9,12 @@ const off = new Set(["lift-out", "put-in", "cut-out", "fit-new"]);
 const out = new Set(["fold-back", "lay-back", "ease", "settle", "tie-aside", "free"]);
 const release = new Set(["hold", "witness", "decide"]);
 
+/** Where a part is meant: not on the other side; seen from no side, wherever it stands. */
+function meantPlaces(here: string[], own: string[]): string[] | undefined {
+  if (own.some((one) => here.includes(one))) return here;
+  return own.length === 0 || here.includes("") ? own : undefined;
+}
+
 /** The positions that an `at` means on this car. */
 type Sides = Record<string, string[]>;
 
@@ -55,12 +61,9 @@ export function writtenOf(
           typeof wanted === "string" ? { part: wanted, at: "", when: {} } : wanted;
         const here = at ? (sides[at] ?? [at]) : [step.position];
         const own = [range.parts[part]?.at ?? []].flat().flatMap((one) => sides[one] ?? [one]);
-        // A part of the other side is not meant; seen from no side, a part is needed off wherever it stands.
-        const shared = own.some((one) => here.includes(one));
-        const place = shared ? here : own;
-        const meant = shared || own.length === 0 || here.includes("");
+        const place = meantPlaces(here, own);
         return (
-          meant &&
+          place !== undefined &&
           part === change.object &&
           fits(when) &&
           (off.has(change.verb) || (key === "needs-eased" && out.has(change.verb))) &&

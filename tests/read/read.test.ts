@@ -2,7 +2,8 @@ import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from "node
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
-import { UnreadablePath, readLibrary, readOne } from "../../src/read/read.js";
+import { UnreadablePath } from "../../src/diagnostics/unreadable-path.js";
+import { readLibrary, readOne } from "../../src/read/read.js";
 
 let base = "";
 let library = "";

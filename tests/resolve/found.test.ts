@@ -55,8 +55,9 @@ describe("what was found on the car", () => {
 
   it("needs no strip of a part that is gone, and leaves it off for a reason", () => {
     const note = "The left seat stays with its owner.";
-    const leaveOff = Object.fromEntries([["then", "leave-off" as const]]);
-    const found: Found = [{ part: "front-seat", at: "left", absent: true, note, ...leaveOff }];
+    const found: Found = [
+      { part: "front-seat", at: "left", absent: true, refit: "leave-off", note },
+    ];
     const { diagnostics, value } = carpet(found);
     expect(diagnostics).toEqual([]);
     const seats = value?.steps.filter((step) => step.part === "front-seat") ?? [];

@@ -1,0 +1,71 @@
+import { readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { signs, stepsOfSign } from "../../src/fill/signs.js";
+import { stepList } from "../../src/fill/step-list.js";
+import { filled, repairs, seen } from "./filled.js";
+
+describe.each(repairs)("the hazard sheet of $name", ({ opened, plan }) => {
+  const html = filled("hazards", opened, plan);
+  const text = seen(html);
+  const said = [...plan.brief.safety, ...plan.steps.flatMap(({ messages }) => messages)];
+
+  it("holds each message of the job once, in full", () => {
+    expect(said.length).toBeGreaterThan(30);
+    for (const { hazard, avoid, consequence } of said)
+      expect(text.split(`${hazard}. ${avoid} ${consequence}`)).toHaveLength(2);
+  });
+
+  it("puts the gravest first", () => {
+    const words = [...html.matchAll(/class="message (\w+)"/g)].map((match) => match[1] ?? "");
+    const order = ["danger", "warning", "caution", "notice"];
+    expect(words.length).toBeGreaterThan(8);
+    expect(words).toEqual(words.toSorted((a, b) => order.indexOf(a) - order.indexOf(b)));
+  });
+
+  it("names the steps at which a message stands", () => {
+    const raise = plan.steps.find(({ verb }) => verb === "raise");
+    expect(text).toMatch(new RegExp(`Car that falls\\..*? It stands at steps ${raise?.n},`));
+  });
+
+  it("asks for mask, gloves and closed clothes at every step done with the welder", () => {
+    const welding = plan.steps.filter(({ tools }) => tools.includes("welder"));
+    expect(welding.length).toBeGreaterThan(4);
+    for (const code of ["M009", "M010", "M017", "M019"]) {
+      const sign = signs.find((one) => one.code === code);
+      const mine = sign ? stepsOfSign(sign, plan.steps) : [];
+      expect(mine).toEqual(expect.arrayContaining(welding));
+      expect(text).toContain(stepList(mine, plan.steps, "to"));
+    }
+  });
+
+  it("has a sign to wear for what each message says to wear", () => {
+    const worn = said.filter(({ avoid }) => /mask|gloves|eye protection|clothes/.test(avoid));
+    const codes = [
+      [/gloves/, "M009"],
+      [/eye protection/, "M004"],
+      [/welding mask/, "M019"],
+      [/(breathing|vapour) mask/, "M017"],
+      [/closed clothes/, "M010"],
+    ] as const;
+    expect(worn.length).toBeGreaterThan(5);
+    for (const [words, code] of codes)
+      if (worn.some(({ avoid }) => words.test(avoid))) expect(text).toContain(`${code} wear`);
+  });
+});
+
+describe("the table of signs", () => {
+  const phrases = readFileSync("templates/words.en.yaml", "utf8");
+
+  it.each(signs)("has words for $code", ({ code }) => {
+    expect(phrases).toMatch(new RegExp(`^  sign-${code}: \\S`, "m"));
+  });
+});
+
+describe("a list of steps", () => {
+  const plan = repairs[0]?.plan.steps ?? [];
+
+  it("joins neighbours of the plan", () => {
+    const some = [1, 2, 3, 5, 6, 9].flatMap((at) => plan[at] ?? []);
+    expect(stepList(some, plan, "to")).toBe("2 to 4, 6, 7, 10");
+  });
+});
