@@ -3,6 +3,7 @@ import { apprentice } from "./sheets/apprentice.js";
 import { checklist } from "./sheets/checklist.js";
 import { count } from "./sheets/count.js";
 import { handover } from "./sheets/handover.js";
+import { hazards } from "./sheets/hazards.js";
 
 /** Every sheet of a pack, in the order in which they lie in it. */
-export const sheets: readonly Sheet[] = [checklist, count, handover, apprentice];
+export const sheets: readonly Sheet[] = [checklist, count, handover, apprentice, hazards];
