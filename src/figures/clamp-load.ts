@@ -1,7 +1,7 @@
 import { quantity } from "./input.js";
 import { coefficientOf, friction, torqueCaution, torqueRange, torqueSource } from "./joint.js";
 import { type Quantity, valueIn } from "./quantity.js";
-import { figure } from "./rule.js";
+import { figure, span } from "./rule.js";
 import { proofLoadOf, strength } from "./strength.js";
 import { type Thread, thread } from "./thread.js";
 
@@ -32,8 +32,8 @@ export const clampLoad = figure({
     const percent = 100 / proofLoadOf(given.thread, given.class);
     return {
       results: [
-        { name: "clamp load", value: least, to: most, unit: "N" },
-        { name: "share of proof load", value: least * percent, to: most * percent, unit: "%" },
+        { name: "clamp load", ...span(least, most), unit: "N" },
+        { name: "share of proof load", ...span(least * percent, most * percent), unit: "%" },
       ],
       notes: [
         "Of a torque, about nine tenths go into friction: oil on a dry thread raises the clamp load without any change at the wrench.",

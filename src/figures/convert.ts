@@ -27,6 +27,8 @@ export const convert = figure({
     const unit = readUnit(given.to, dimension);
     if (dimensionOf(unit) !== dimension)
       throw new Refusal("wrong", `to: ${unit} is no ${dimension}`, [allowed(dimension)]);
-    return { results: [{ name: given.value.unit, value: valueIn(given.value, unit), unit }] };
+    return {
+      results: [{ name: given.value.unit, value: valueIn(given.value, unit), unit, digits: 7 }],
+    };
   },
 });

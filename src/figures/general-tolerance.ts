@@ -5,7 +5,7 @@ import { figure } from "./rule.js";
 
 const classes = ["f", "m", "c", "v"] as const;
 
-/** Up to which size in mm: plus or minus in mm for fine, medium, coarse and very coarse; f and m of 30 to 400 from memory. */
+/** Up to which size in mm: plus or minus in mm for fine, medium, coarse and very coarse; f of 120 to 400 and m of 30 to 400 from memory. */
 const rows: readonly { upTo: number; f?: number; m: number; c: number; v?: number }[] = [
   { upTo: 3, f: 0.05, m: 0.1, c: 0.2 },
   { upTo: 6, f: 0.05, m: 0.1, c: 0.3, v: 0.5 },
@@ -26,7 +26,7 @@ export const generalTolerance = figure({
     class: otherwise(choice("fine, medium, coarse or very coarse", classes), "m"),
   },
   formula: "table by size and class",
-  source: "ISO 2768-1, table 1; f and m of 30 to 400 mm from memory.",
+  source: "ISO 2768-1, table 1; f of 120 to 400 mm and m of 30 to 400 mm from memory.",
   range: "0.5 to 4000 mm; refuses others, and sizes that the class leaves out.",
   caution: "For brackets and made-up parts. A car body has the maker's own dimensions.",
   compute: (given) => {

@@ -1,7 +1,7 @@
 import { choice, otherwise, quantity } from "./input.js";
 import { valueIn } from "./quantity.js";
 import { Refusal } from "./refusal.js";
-import { type Answer, figure } from "./rule.js";
+import { type Answer, figure, span } from "./rule.js";
 
 type Pair = readonly [least: number, most: number];
 
@@ -38,13 +38,8 @@ function beside(rows: readonly Row[], t: number): readonly Row[] {
   return own.length > 0 ? own : next > 0 ? rows.slice(next - 1, next + 1) : [];
 }
 
-function spanOf(pairs: readonly Pair[]): { value: number; to?: number } {
-  const [least, most] = [
-    Math.min(...pairs.map(([low]) => low)),
-    Math.max(...pairs.map(([, high]) => high)),
-  ];
-  return most > least ? { value: least, to: most } : { value: least };
-}
+const over = (pairs: readonly Pair[]) =>
+  span(Math.min(...pairs.map(([low]) => low)), Math.max(...pairs.map(([, high]) => high)));
 
 /** Where to start setting a wire welder on sheet: current, voltage, wire, travel and gas, each as a range. */
 export const gmawStart = figure({
@@ -73,7 +68,7 @@ export const gmawStart = figure({
 });
 
 function resultsOf(rows: readonly Row[]): Answer["results"] {
-  const column = (index: 1 | 2 | 3 | 4 | 5) => spanOf(rows.map((row) => row[index]));
+  const column = (index: 1 | 2 | 3 | 4 | 5) => over(rows.map((row) => row[index]));
   const travel = column(4);
   return [
     { name: "current", ...column(2), unit: "A" },

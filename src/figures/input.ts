@@ -1,6 +1,7 @@
 import { didYouMean } from "../diagnostics/nearest.js";
 import { numberOf } from "./inch.js";
-import { type Quantity, allowed, readQuantity, valueIn } from "./quantity.js";
+import { meant } from "./meant.js";
+import { type Quantity, readQuantity, valueIn } from "./quantity.js";
 import { Refusal } from "./refusal.js";
 import type { Dimension, UnitOf } from "./units.js";
 
@@ -20,25 +21,14 @@ export function quantity<D extends Dimension>(
   [least, most, unit]: readonly [number, number, UnitOf<D>],
 ): Input<Quantity<D>> {
   const takes = `${least} to ${most} ${unit}`;
+  const fits = (one: Quantity<D>): boolean =>
+    valueIn(one, unit) >= least * (1 - 1e-9) && valueIn(one, unit) <= most * (1 + 1e-9);
   const read = (text: string): Quantity<D> => {
     const given = readQuantity(text, dimension);
-    const size = valueIn(given, unit);
-    if (size >= least && size <= most) return given;
-    throw new Refusal("refused", `'${text}' is outside ${takes}`, [
-      ...slip(given.value, given.unit, (value) => {
-        const other = valueIn({ value, unit: given.unit }, unit);
-        return other >= least && other <= most;
-      }),
-      allowed(dimension),
-    ]);
+    if (fits(given)) return given;
+    throw new Refusal("refused", `'${text}' is outside ${takes}`, meant(text, given, fits));
   };
   return { about, takes, read };
-}
-
-/** The value ten times smaller or greater, where that would have been allowed. */
-function slip(value: number, unit: string, fits: (value: number) => boolean): string[] {
-  const meant = [value / 10, value * 10].map((one) => Number(one.toPrecision(12))).find(fits);
-  return meant === undefined ? [] : [`Did you mean ${meant} ${unit}?`];
 }
 
 /** A number without a unit between two values. */

@@ -9,6 +9,13 @@ export interface Result {
   value: number | string;
   to?: number;
   unit?: Unit;
+  /** Significant digits on paper, 4 unless told. */
+  digits?: number;
+}
+
+/** A range as a result holds it; without the upper end where both are the same. */
+export function span(least: number, most: number): { value: number; to?: number } {
+  return most > least ? { value: least, to: most } : { value: least };
 }
 
 /** What a figure's computation gives: its results, and what must be said about this one answer. */

@@ -1,7 +1,7 @@
 import { choice, optional, otherwise, quantity } from "./input.js";
 import { type Quantity, valueIn } from "./quantity.js";
 import { Refusal } from "./refusal.js";
-import { figure } from "./rule.js";
+import { figure, span } from "./rule.js";
 
 const tools = ["drill", "hole-saw", "spot-weld-cutter"] as const;
 const materials = ["mild-steel", "high-strength-steel", "stainless-steel", "aluminium"] as const;
@@ -47,11 +47,9 @@ export const spindleSpeed = figure({
     "The cutter maker's speed wins. Boron and other hot-formed steel wears high-speed steel at any speed.",
   compute: (given) => {
     const round = Math.PI * (valueIn(given.diameter, "mm") / 1000);
-    const [least, most] = speedsOf(given).map((speed) => speed / round);
-    return { results: [{ name: "spindle speed", ...range(least, most), unit: "rpm" }] };
+    const [least, most] = speedsOf(given);
+    return {
+      results: [{ name: "spindle speed", ...span(least / round, most / round), unit: "rpm" }],
+    };
   },
 });
-
-function range(least = 0, most = least): { value: number; to?: number } {
-  return most > least ? { value: least, to: most } : { value: least };
-}

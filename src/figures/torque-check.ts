@@ -2,7 +2,7 @@ import { clampOf, quoted } from "./clamp-load.js";
 import { coefficientOf, friction, torqueCaution, torqueRange, torqueSource } from "./joint.js";
 import type { Quantity } from "./quantity.js";
 import { Refusal } from "./refusal.js";
-import { figure } from "./rule.js";
+import { figure, span } from "./rule.js";
 import { proofLoadOf, strength } from "./strength.js";
 import { type Thread, thread } from "./thread.js";
 
@@ -26,8 +26,7 @@ export const torqueCheck = figure({
         { name: "verdict", value: verdictOf(most / proof) },
         {
           name: "share of proof load",
-          value: (100 * least) / proof,
-          to: (100 * most) / proof,
+          ...span((100 * least) / proof, (100 * most) / proof),
           unit: "%",
         },
       ],

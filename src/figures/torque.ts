@@ -1,6 +1,6 @@
 import { number, otherwise } from "./input.js";
 import { coefficientOf, friction, torqueCaution, torqueRange, torqueSource } from "./joint.js";
-import { figure } from "./rule.js";
+import { figure, span } from "./rule.js";
 import { proofLoadOf, strength } from "./strength.js";
 import { thread } from "./thread.js";
 
@@ -20,18 +20,13 @@ export const torque = figure({
   caution: torqueCaution,
   compute: (given) => {
     const clamp = given.preload * proofLoadOf(given.thread, given.class);
-    const [least, most] = coefficientOf(given).map(
-      (k) => (k * given.thread.diameter * clamp) / 1000,
-    );
+    const [low, high] = coefficientOf(given);
+    const made = (k: number): number => (k * given.thread.diameter * clamp) / 1000;
     return {
       results: [
-        { name: "torque", ...range(least, most), unit: "N·m" },
+        { name: "torque", ...span(made(low), made(high)), unit: "N·m" },
         { name: "clamp load", value: clamp, unit: "N" },
       ],
     };
   },
 });
-
-function range(least = 0, most = least): { value: number; to?: number } {
-  return most > least ? { value: least, to: most } : { value: least };
-}
