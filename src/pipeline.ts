@@ -25,6 +25,7 @@ import type { Origin, Source } from "./model/source.js";
 import type { Words } from "./model/words.js";
 import { paint } from "./paint/paint.js";
 import { prove } from "./prove/prove.js";
+import { rate } from "./rate/rate.js";
 import { readLibrary, readOne } from "./read/read.js";
 import { resolve } from "./resolve/resolve.js";
 import { restore } from "./resolve/restore.js";
@@ -176,6 +177,7 @@ function inputOf(file: PlanFile, { draft, large }: PrintOptions): SheetInput {
     car,
     revision: `${revision.slice(0, 4)} ${revision.slice(4)}`,
     findings: file.proof.laws.flatMap((law) => law.findings),
+    ratings: rate(steps),
     draft: draft || !isProven(file),
     large,
   };

@@ -3,7 +3,7 @@ import { basename, dirname, join } from "node:path";
 import { expect, it } from "vitest";
 import { codes } from "../src/diagnostics/codes.js";
 
-const stages = "read validate find resolve arrange prove explain fill layout paint".split(" ");
+const stages = "read validate find resolve arrange prove explain rate fill layout paint".split(" ");
 const files = readdirSync("src", { recursive: true, encoding: "utf8" })
   .filter((file) => file.endsWith(".ts"))
   .map((file) => join("src", file));

@@ -21,6 +21,7 @@ function engine(): (name: string) => Template {
   const handlebars = Handlebars.create();
   handlebars.registerHelper("is", (a: unknown, b: unknown) => a === b);
   handlebars.registerHelper("add", (a: number, b: number) => a + b);
+  handlebars.registerHelper("many", (list: readonly unknown[]) => list.length > 1);
   handlebars.registerHelper("upper", (text: string) => text.toUpperCase());
   handlebars.registerHelper("alertMark", (word: string) => alertMarks[word] ?? "#FFFFFF");
   for (const file of readdirSync(new URL("parts/", folder)).sort()) {

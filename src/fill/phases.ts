@@ -2,6 +2,7 @@ import { type Brief, type Phase, type Step, phases } from "../model/plan.js";
 import { verbs } from "../model/verbs.js";
 import type { Words } from "../model/words.js";
 import { bagKey, bagsOf } from "./bags.js";
+import { remindersOf } from "./reminders.js";
 import { type SheetInput, sum } from "./sheet.js";
 import { type StepView, stepView } from "./step-view.js";
 
@@ -26,6 +27,7 @@ export interface PhaseView {
 export function phasesOf(input: SheetInput, words: Words): PhaseView[] {
   const bags = bagsOf(input.steps);
   const numbers = numbersOf(input.steps);
+  const reminders = remindersOf(input, words);
   const totals = { bags: String(bags.size), off: String(sum(input.count.map((line) => line.off))) };
   const view = (step: Step): StepView => {
     const at = input.steps.indexOf(step);
@@ -37,6 +39,8 @@ export function phasesOf(input: SheetInput, words: Words): PhaseView[] {
       pauseNumber: pause,
       next: input.steps[at + 1],
       totals,
+      reminder: reminders.at.get(step.id),
+      closeUp: reminders.closeUpAfter === step.id ? reminders.closeUp : undefined,
     };
     return stepView(step, around);
   };

@@ -1,5 +1,6 @@
 import type { Brief, Step } from "../model/plan.js";
 import type { CountLine, Finding } from "../model/proof.js";
+import type { Rating } from "../model/rating.js";
 import type { Words } from "../model/words.js";
 
 /** What every sheet is filled from: the plan and what was decided about it. */
@@ -10,6 +11,7 @@ export interface SheetInput {
   car: { name: string; taken: readonly string[]; found: readonly { note: string }[] };
   revision: string;
   findings: readonly Finding[];
+  ratings: readonly Rating[];
   draft: boolean;
   large: boolean;
 }

@@ -3,6 +3,7 @@ import type { Figure } from "../model/figure.js";
 import type { Brief, Hold, Message, Step } from "../model/plan.js";
 import { type CountLine, countLines, joinsOf } from "./count-lines.js";
 import { gravestFirst } from "./messages.js";
+import type { CloseUpView, ReminderView } from "./reminders.js";
 import { marked } from "./marks.js";
 
 /** A reading to write down, as the template reads it. */
@@ -36,6 +37,8 @@ export interface StepView {
   critical: string;
   hold?: HoldView;
   pause?: PauseView;
+  reminder?: ReminderView | undefined;
+  closeUp?: CloseUpView | undefined;
 }
 
 /** A hold, witness point or decision as the template reads it. */
@@ -61,6 +64,8 @@ export interface Around {
   pauseNumber: number;
   next: Step | undefined;
   totals: Readonly<Record<string, string>>;
+  reminder: ReminderView | undefined;
+  closeUp: CloseUpView | undefined;
 }
 
 /** A step as the template reads it. */
@@ -93,6 +98,8 @@ export function stepView(step: Step, around: Around): StepView {
     })),
     readings: step.hold ? [] : step.readings.map(readingView),
     critical: step.critical ?? "",
+    reminder: around.reminder,
+    closeUp: around.closeUp,
     ...(step.hold ? { hold: holdView(step.hold, around) } : {}),
     ...(step.checks.length > 0 ? { pause: pauseView(step, around) } : {}),
   };

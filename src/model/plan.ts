@@ -61,6 +61,8 @@ export interface Step {
   part?: string;
   /** What the part that goes on or comes off hides, as the range lists it. */
   hides: string[];
+  /** The objects that it acts on, and what they hold. */
+  touches: string[];
   fixings: StepFixing[];
   says: string;
   does: Change[];

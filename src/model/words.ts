@@ -7,6 +7,8 @@ export interface Words {
   phases: Record<string, string>;
   /** Short pieces that the program puts together. */
   phrases: Record<string, string>;
+  /** The features for which steps are easily left out. */
+  features: Record<string, string>;
 }
 
 /** Fills `{name}` places and closes the gaps that empty ones leave. */

@@ -184,6 +184,7 @@ function assemble(
     verb,
     ...(part ? { part: part.name } : {}),
     hides: part?.hides ?? [],
+    touches: things.flatMap(({ key, host }) => [key, ...(host === undefined ? [] : [host])]),
     fixings: fixingsOf(does, scope.things),
     says: sentence(compiler.words, step, verb, does, things),
     does,

@@ -47,6 +47,7 @@ function byHand({ n, id, phase, says, does }: PlanText["steps"][number], world: 
     found: [],
     fixings: [],
     hides: [],
+    touches: [],
   };
   return {
     ...empty,

@@ -18,6 +18,7 @@ export function blankStep(id: string, phase: Phase, verb: string, dice: number):
     facts: [],
     readings: [],
     hides: [],
+    touches: [],
   };
   return {
     ...empty,

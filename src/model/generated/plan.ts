@@ -59,7 +59,7 @@ absent?: boolean
 /**
  * What the refit does about an absent part.
  */
-then?: ("fit-new" | "leave-off")
+refit?: ("fit-new" | "leave-off")
 /**
  * Parts whose steps this makes awkward; the note is printed there.
  * 
