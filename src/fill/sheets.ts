@@ -4,6 +4,14 @@ import { checklist } from "./sheets/checklist.js";
 import { count } from "./sheets/count.js";
 import { handover } from "./sheets/handover.js";
 import { hazards } from "./sheets/hazards.js";
+import { measurements } from "./sheets/measurements.js";
 
 /** Every sheet of a pack, in the order in which they lie in it. */
-export const sheets: readonly Sheet[] = [checklist, count, handover, apprentice, hazards];
+export const sheets: readonly Sheet[] = [
+  checklist,
+  count,
+  handover,
+  apprentice,
+  hazards,
+  measurements,
+];

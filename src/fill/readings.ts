@@ -1,0 +1,63 @@
+import { markOf, textOf } from "../figures/format.js";
+import type { Figure } from "../model/figure.js";
+import type { Step } from "../model/plan.js";
+import { keyOf } from "../model/world.js";
+import { marked } from "./marks.js";
+
+/** A reading to write down: its name and unit apart, and what it should be. */
+export interface Reading {
+  name: string;
+  unit: string;
+  /** The value and its source mark, a line to write on for the maker's, or nothing where the reading itself is the record. */
+  shouldBeHtml: string;
+}
+
+/** The readings of one step. */
+export interface ReadingsOfStep {
+  step: Step;
+  readings: Reading[];
+}
+
+/** Readings taken at two steps or more, to be held against each other. */
+export interface Series {
+  steps: Step[];
+  readings: Reading[];
+}
+
+/** All readings of a plan in its order: those taken once, and those taken again of the same object. */
+export function readingsOf(steps: readonly Step[]): { once: ReadingsOfStep[]; again: Series[] } {
+  const taken = steps
+    .map((step) => ({ step, readings: (step.hold ?? step).readings.map(readingOf) }))
+    .filter(({ readings }) => readings.length > 0);
+  const groups = new Map<string, ReadingsOfStep[]>();
+  for (const one of taken) {
+    const key = seriesKey(one);
+    groups.set(key, [...(groups.get(key) ?? []), one]);
+  }
+  const all = [...groups.values()];
+  return {
+    once: taken.filter((one) => groups.get(seriesKey(one))?.length === 1),
+    again: all.filter((group) => group.length > 1).map(seriesOf),
+  };
+}
+
+/** Readings belong together where the same names are read of the same objects. */
+function seriesKey({ step, readings }: ReadingsOfStep): string {
+  const objects = step.does.map(({ object, place }) => keyOf(object, place));
+  return JSON.stringify([objects, readings.map(({ name }) => name)]);
+}
+
+function seriesOf(group: readonly ReadingsOfStep[]): Series {
+  return { steps: group.map(({ step }) => step), readings: group[0]?.readings ?? [] };
+}
+
+/** Takes a unit in brackets off a reading's name: 'height (mm)'. */
+function readingOf({ name, figure }: { name: string; figure?: Figure }): Reading {
+  const [, bare = name, written = ""] = /^(.*) \(([^()]+)\)$/.exec(name) ?? [];
+  const unit = figure?.unit ?? written;
+  return { name: bare, unit: unit === "1" ? "" : unit, shouldBeHtml: shouldBe(figure) };
+}
+
+function shouldBe(figure: Figure | undefined): string {
+  return figure ? `${marked(textOf(figure), [])}<sup>${markOf(figure.source)}</sup>` : "";
+}

@@ -1,0 +1,49 @@
+import type { Step } from "../../model/plan.js";
+import type { Words } from "../../model/words.js";
+import { type Series, readingsOf } from "../readings.js";
+import { type Sheet, type SheetInput, headOf } from "../sheet.js";
+import { marked } from "../marks.js";
+import { asksTorque } from "../skills.js";
+import { placeOf } from "../place.js";
+import { holdsOf } from "../stops.js";
+import { torquesOf } from "../torques.js";
+
+/** Every reading of the job in one place, with the gauge it was taken with; torques too. */
+export const measurements: Sheet = {
+  name: "measurements",
+  applies: ({ steps }) =>
+    steps.some((step) => asksTorque(step) || (step.hold ?? step).readings.length > 0),
+  view: (input, words) => {
+    const { once, again } = readingsOf(input.steps);
+    return {
+      ...headOf(input),
+      gauges: gaugesOf(input, words),
+      once: once.map(({ step, readings }) => ({
+        ...saidOf(step),
+        where: placeOf(step, words),
+        readings,
+      })),
+      again: again.map((series) => seriesView(series, input.steps)),
+      torques: torquesOf(input.steps, words),
+    };
+  },
+};
+
+/** Tools whose name holds one of the words that the words file lists for gauges. */
+function gaugesOf({ brief }: SheetInput, { phrases }: Words): string[] {
+  const known = (phrases["gauge-words"] ?? "").split(" ").filter((word) => word !== "");
+  return brief.tools
+    .map(({ name }) => name)
+    .filter((name) => known.some((word) => name.includes(word)));
+}
+
+function saidOf({ n, says, figures }: Step): { n: string; saysHtml: string } {
+  return { n, saysHtml: marked(says, figures) };
+}
+
+/** A series with the holds that follow its readings at once, where they are judged. */
+function seriesView({ steps: taken, readings }: Series, steps: readonly Step[]): object {
+  const next = taken.map((step) => steps[steps.indexOf(step) + 1]?.n);
+  const judged = holdsOf(steps).filter(({ n }) => next.includes(n));
+  return { taken: taken.map(saidOf), readings, judged };
+}

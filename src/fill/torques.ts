@@ -1,0 +1,43 @@
+import { markOf, textOf } from "../figures/format.js";
+import type { Step } from "../model/plan.js";
+import { verbs } from "../model/verbs.js";
+import type { Words } from "../model/words.js";
+import { marked } from "./marks.js";
+import { placeOf } from "./place.js";
+
+/** Something tightened to a torque: the step, its place, what it says, and the torque with its source mark. */
+export interface TorqueLine {
+  n: string;
+  where: string;
+  saysHtml: string;
+  torqueHtml: string;
+}
+
+/** Every torque of a plan, where something is tightened. */
+export function torquesOf(steps: readonly Step[], words: Words): TorqueLine[] {
+  return steps
+    .filter(({ verb }) => ["in", "make-join"].includes(verbs[verb]?.effect ?? ""))
+    .flatMap((step) => {
+      const torqueHtml = torqueOf(step);
+      return torqueHtml === ""
+        ? []
+        : [{ n: step.n, where: placeOf(step, words), saysHtml: said(step), torqueHtml }];
+    });
+}
+
+/** The sentence without its lines to write on: the torque is written once, beside it. */
+function said({ says, figures }: Step): string {
+  const figuresNow = figures.filter(({ text }) => !text.includes("___"));
+  return marked(says.replaceAll(/_{3,}/g, "…"), figuresNow);
+}
+
+function torqueOf({ fixings, figures }: Step): string {
+  const [asked] = fixings.flatMap(({ torque }) => (torque ? [torque] : []));
+  if (asked) return withMark(textOf(asked), markOf(asked.source));
+  const written = figures.find(({ text }) => text.endsWith("N·m"));
+  return written ? withMark(written.text, written.mark) : "";
+}
+
+function withMark(text: string, mark: string): string {
+  return `${marked(text, [])}<sup>${mark}</sup>`;
+}

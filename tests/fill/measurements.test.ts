@@ -1,0 +1,69 @@
+import { describe, expect, it } from "vitest";
+import { readingsOf } from "../../src/fill/readings.js";
+import { torquesOf } from "../../src/fill/torques.js";
+import { verbs } from "../../src/model/verbs.js";
+import { filled, labels, repairs, seen } from "./filled.js";
+
+describe.each(repairs)("the measurement sheet of $name", ({ opened, plan }) => {
+  const html = filled("measurements", opened, plan);
+  const text = seen(html);
+  const { once, again } = readingsOf(plan.steps);
+  const named = plan.steps.flatMap((step) =>
+    (step.hold ?? step).readings.map(({ name }) => ({ n: step.n, name })),
+  );
+
+  it("holds every reading of the plan, once or in a series", () => {
+    const sheet = [
+      ...once.flatMap(({ step, readings }) => readings.map(({ name }) => `${step.n} ${name}`)),
+      ...again.flatMap(({ steps, readings }) =>
+        steps.flatMap(({ n }) => readings.map(({ name }) => `${n} ${name}`)),
+      ),
+    ];
+    const bare = named.map(({ n, name }) => `${n} ${name.replace(/ \([^()]+\)$/, "")}`);
+    expect(bare.length).toBeGreaterThan(30);
+    expect(sheet.toSorted()).toEqual(bare.toSorted());
+    for (const { name } of named) expect(text).toContain(name.replace(/ \([^()]+\)$/, ""));
+  });
+
+  it("puts the door gaps side by side, with a column for each time and for the difference", () => {
+    const gaps = again.find(({ steps }) => steps.some(({ verb }) => verb === "compare"));
+    const steps = (gaps?.steps ?? []).map(({ n }) => `Step ${n}`);
+    expect(steps.length).toBeGreaterThan(2);
+    expect(text).toContain(`What Unit ${steps.join(" ")} Difference`);
+  });
+
+  it("never pairs readings of two objects", () => {
+    expect(again.length).toBeGreaterThan(0);
+    for (const { steps } of again) {
+      const objects = steps.map(({ does }) => does.map((d) => d.object + d.place).join());
+      expect(new Set(objects).size).toBe(1);
+    }
+  });
+
+  it("prints the maker's torque as a line to write on, with its mark", () => {
+    const torques = torquesOf(plan.steps, opened.words);
+    expect(torques.length).toBeGreaterThan(5);
+    for (const { torqueHtml } of torques)
+      expect(torqueHtml).toMatch(/^<span class="blank [^>]+><\/span> N·m<sup>M<\/sup>$/);
+    expect(labels(html).filter((label) => label.endsWith("marked with paint"))).toHaveLength(
+      torques.length,
+    );
+  });
+
+  it("leaves out no fixing that is tightened to a torque", () => {
+    const listed = torquesOf(plan.steps, opened.words).map(({ n }) => n);
+    const asked = plan.steps.filter(
+      ({ verb, fixings }) =>
+        verbs[verb]?.effect === "in" && fixings.some(({ torque }) => torque !== undefined),
+    );
+    expect(asked.length).toBeGreaterThan(3);
+    expect(listed).toEqual(expect.arrayContaining(asked.map(({ n }) => n)));
+  });
+
+  it("lists gauges and no other tools", () => {
+    const gauges = text.slice(text.indexOf("Gauges"), text.indexOf("Taken again"));
+    expect(gauges).toContain("torque wrench in calibration");
+    expect(gauges).toContain("wedge gauge for door gaps");
+    expect(gauges).not.toContain("chisel");
+  });
+});
