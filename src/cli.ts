@@ -12,6 +12,7 @@ function program(): Command {
   );
   root.exitOverride();
   common(root.command("print <job>").description("print the sheets of a job, or of a plan file"))
+    .option("--found <file>", "what was found and added during the work")
     .option("--out <dir>", "folder to write to", ".")
     .addOption(choice("--paper <size>", "paper", ["a4", "letter"]))
     .option("--large", "larger type")
@@ -23,6 +24,7 @@ function program(): Command {
       process.exitCode = await printCommand(job, options);
     });
   common(root.command("plan <job>").description("resolve, arrange and prove a job"))
+    .option("--found <file>", "what was found and added during the work")
     .option("--why <step>", "tell why a step or part is in the plan")
     .option("--against <other>", "what differs with another car, other options or a plan file")
     .action((job: string, options: PlanOptions) => {

@@ -2,6 +2,7 @@ import { createHash } from "node:crypto";
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { arrange } from "./arrange/arrange.js";
+import { type Insertion, insert } from "./arrange/insert.js";
 import type { Diagnostic, Outcome } from "./diagnostics/diagnostic.js";
 import { hasErrors } from "./diagnostics/print.js";
 import { findJob, recipesFor } from "./find/find-job.js";
@@ -18,7 +19,10 @@ import { fontFile } from "./layout/fonts.js";
 import { layout } from "./layout/layout.js";
 import type { CarFile } from "./model/generated/car.js";
 import type { PlanText } from "./model/generated/plan.js";
-import type { Ask, Given, Opened, PlanFile } from "./model/plan-file.js";
+import type { FoundFile } from "./model/generated/found.js";
+import type { Filed } from "./model/library.js";
+import type { Step } from "./model/plan.js";
+import type { Ask, Given, Opened, PlanFile, Resume } from "./model/plan-file.js";
 import type { PrintOptions, Printed } from "./model/printing.js";
 import type { Proof } from "./model/proof.js";
 import type { Origin, Source } from "./model/source.js";
@@ -87,6 +91,15 @@ export function readCar(opened: Opened, path: string): Outcome<CarFile> & { sour
   return { ...(value ? { value } : {}), diagnostics, sources: [read.value] };
 }
 
+/** Reads a file of what was found and added during the work. */
+export function readFound(path: string): Outcome<Filed<FoundFile>> & { sources: Source[] } {
+  const { value: source, diagnostics } = readOne(path);
+  if (!source) return { diagnostics, sources: [] };
+  const found = validateOne<FoundFile>(source, "found");
+  const value = found.value && { value: { data: found.value, source } };
+  return { ...value, diagnostics: found.diagnostics, sources: [source] };
+}
+
 /** Reads one file with the positions of its values. */
 export const readFile = readOne;
 
@@ -108,15 +121,19 @@ export function plan(opened: Opened, ask: Ask, written?: Given): Outcome<PlanFil
     fitted,
     found,
     words: opened.words,
+    during: ask.during,
   };
   const resolved = resolve(request);
   if (!resolved.value || hasErrors(resolved.diagnostics))
     return { diagnostics: resolved.diagnostics };
   const { world, tasks, brief } = resolved.value;
-  const derived = arrange(tasks);
-  const steps = written ? restore(written.text, written.file, tasks, world) : derived.steps;
-  const arranged = { ...derived, steps };
-  const proof = prove(world, arranged.steps);
+  const arranged = arrange(tasks);
+  const added: Diagnostic[] = [];
+  const steps = written
+    ? restore(written.text, written.file, tasks, world)
+    : withInserted(arranged.steps, resolved.value.inserted, ask.during, added);
+  if (added.length > 0) return { diagnostics: added };
+  const proof = prove(world, steps);
   const { car: id = "", name = id } = ask.car ?? {};
   const car = { id, name, fitted, found, taken };
   const closed = recipes.filter((one) =>
@@ -126,14 +143,31 @@ export function plan(opened: Opened, ask: Ask, written?: Given): Outcome<PlanFil
     job: `${range.data.range}/${recipe.data.recipe}`,
     range: range.data.range,
     car,
-    steps: arranged.steps,
+    steps,
     count: proof.count,
     proof: { laws: proof.laws },
     walk: { ...arranged.walk, plain: arranged.plain },
     brief,
     digest: digestOf([range.data, fitted, found, ...closed.map((one) => one.data)]),
+    ...(ask.during ? { resume: resumeOf(ask.during.data) } : {}),
   };
   return { value, diagnostics: [...resolved.diagnostics, ...breaches(opened, proof)] };
+}
+
+function withInserted(
+  steps: readonly Step[],
+  inserted: readonly Insertion[],
+  during: Ask["during"],
+  found: Diagnostic[],
+): Step[] {
+  if (!during) return [...steps];
+  return insert(steps, inserted, during.data.reached, (code, message, path, hints) => {
+    found.push({ code, message, span: during.source.spanOf(path), hints, related: [] });
+  });
+}
+
+function resumeOf({ replaces, reached, readings = [], decisions = [] }: FoundFile): Resume {
+  return { replaces, reached, readings: [...readings], decisions: [...decisions] };
 }
 
 /** Prints a plan's sheets; one that does not prove prints as a draft only. */
@@ -180,6 +214,7 @@ function inputOf(file: PlanFile, { draft, large }: PrintOptions): SheetInput {
     ratings: rate(steps),
     draft: draft || !isProven(file),
     large,
+    ...(file.resume ? { resume: file.resume } : {}),
   };
 }
 

@@ -2,7 +2,7 @@ import { hasErrors } from "../diagnostics/print.js";
 import type { Diagnostic } from "../diagnostics/diagnostic.js";
 import type { Source } from "../model/source.js";
 import type { Opened, PlanFile } from "../model/plan-file.js";
-import { open, plan, planFrom, readCar, readFile } from "../pipeline.js";
+import { open, plan, planFrom, readCar, readFile, readFound } from "../pipeline.js";
 import type { CommonOptions } from "./options.js";
 
 /** A plan with all that was read on the way to it. */
@@ -15,19 +15,28 @@ export interface Planned {
 
 /** Plans a job for the car that the options name; a job that ends in `.json` is a plan file. */
 export function planned(job: string, options: CommonOptions): Planned {
-  const library = open(options.library);
-  const opened = library.value;
+  const { value: opened, diagnostics } = open(options.library);
   const sources = opened?.sources ?? [];
-  if (!opened || hasErrors(library.diagnostics))
-    return { diagnostics: library.diagnostics, sources };
-  if (job.endsWith(".json")) return fromFile(opened, job);
-  const car = options.car === undefined ? undefined : readCar(opened, options.car);
-  const all = [...sources, ...(car?.sources ?? [])];
-  if (car && !car.value) return { diagnostics: car.diagnostics, sources: all };
-  const ask = { job, fitted: options.fitted, ...(car?.value ? { car: car.value } : {}) };
-  const { value, diagnostics } = plan(opened, ask);
-  return { opened, ...(value ? { value } : {}), diagnostics, sources: all };
+  if (!opened || hasErrors(diagnostics)) return { diagnostics, sources };
+  return job.endsWith(".json") ? fromFile(opened, job) : fromOptions(opened, job, options);
 }
+
+function fromOptions(opened: Opened, job: string, options: CommonOptions): Planned {
+  const car = options.car === undefined ? none : readCar(opened, options.car);
+  const during = options.found === undefined ? none : readFound(options.found);
+  const sources = [...opened.sources, ...car.sources, ...during.sources];
+  const bad = [...car.diagnostics, ...during.diagnostics];
+  if (hasErrors(bad)) return { diagnostics: bad, sources };
+  const { value, diagnostics } = plan(opened, {
+    job,
+    fitted: options.fitted,
+    ...(car.value ? { car: car.value } : {}),
+    ...(during.value ? { during: during.value } : {}),
+  });
+  return { opened, ...(value ? { value } : {}), diagnostics: [...bad, ...diagnostics], sources };
+}
+
+const none = { value: undefined, diagnostics: [], sources: [] };
 
 function fromFile(opened: Opened, path: string): Planned {
   const read = readFile(path);

@@ -22,6 +22,7 @@ export const codes = {
   "outside-library": ["error", "A path leaves the library."],
   "missing-glyph": ["error", "A character that no embedded font can draw."],
   "bad-style": ["error", "The style sheet uses something outside the documented subset."],
+  "done-already": ["error", "A step is added where the work is done already."],
   "stale-plan": ["error", "The library has changed since the plan was written."],
   "no-words": ["warning", "A derived step prints the verb's own sentence."],
   access: ["error", "Law 1."],

@@ -1,10 +1,14 @@
 import type { Step } from "../model/plan.js";
 import { verbs } from "../model/verbs.js";
 
-/** The bag of each task and position whose fixings are kept, numbered in the order of work. */
+/**
+ * The bag of each task and position whose fixings are kept, numbered in the order of work; bags of steps that
+ * were added during the work come last, so that printed numbers stay.
+ */
 export function bagsOf(steps: readonly Step[]): Map<string, number> {
   const bags = new Map<string, number>();
-  for (const step of steps) {
+  const added = (step: Step): boolean => step.n.includes(".");
+  for (const step of [...steps.filter((one) => !added(one)), ...steps.filter(added)]) {
     const out = verbs[step.verb]?.effect === "out";
     const kept = step.fixings.some((fixing) => !fixing.oneUse);
     const key = bagKey(step);

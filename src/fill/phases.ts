@@ -29,6 +29,8 @@ export function phasesOf(input: SheetInput, words: Words): PhaseView[] {
   const numbers = numbersOf(input.steps);
   const reminders = remindersOf(input, words);
   const totals = { bags: String(bags.size), off: String(sum(input.count.map((line) => line.off))) };
+  const done = input.steps.findIndex((step) => step.id === input.resume?.reached);
+  const left = input.steps.slice(done + 1);
   const view = (step: Step): StepView => {
     const at = input.steps.indexOf(step);
     const { hold = 0, pause = 0 } = numbers.get(step.id) ?? {};
@@ -45,7 +47,7 @@ export function phasesOf(input: SheetInput, words: Words): PhaseView[] {
     return stepView(step, around);
   };
   return phases.flatMap((phase) => {
-    const mine = input.steps.filter((step) => step.phase === phase);
+    const mine = left.filter((step) => step.phase === phase);
     const blocks = runs(mine).map((run) => blockView(run, input.brief, words, bags, view));
     return blocks.length > 0 ? [{ phase, title: words.phases[phase] ?? phase, blocks }] : [];
   });

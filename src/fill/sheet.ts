@@ -1,5 +1,6 @@
 import type { Brief, Step } from "../model/plan.js";
 import type { CountLine, Finding } from "../model/proof.js";
+import type { Resume } from "../model/plan-file.js";
 import type { Rating } from "../model/rating.js";
 import type { Words } from "../model/words.js";
 
@@ -14,6 +15,8 @@ export interface SheetInput {
   ratings: readonly Rating[];
   draft: boolean;
   large: boolean;
+  /** Where this pack goes on from one that was printed before. */
+  resume?: Resume;
 }
 
 /** One sheet of a pack: its name is that of its template, and `view` says what the template reads. */
@@ -27,6 +30,8 @@ export interface Sheet {
 /** What the head of every sheet reads. */
 export interface Head extends Omit<SheetInput, "steps" | "count"> {
   total: Totals;
+  /** The number of the last step that is done. */
+  resumed: string;
 }
 
 /** What a plan counts as a whole. */
@@ -46,7 +51,9 @@ export function headOf({ steps, count, ...rest }: SheetInput): Head {
     ...one,
     taken: rest.car.taken.includes(one.option),
   }));
-  return { ...rest, brief: { ...rest.brief, options }, total: totalsOf(steps, count) };
+  const resumed = steps.find((step) => step.id === rest.resume?.reached)?.n ?? "";
+  const total = totalsOf(steps, count);
+  return { ...rest, brief: { ...rest.brief, options }, total, resumed };
 }
 
 /** Adds up the lines of a count. */

@@ -1,6 +1,7 @@
 import type { CarFile } from "./generated/car.js";
 import type { PlanText } from "./generated/plan.js";
-import type { Library } from "./library.js";
+import type { FoundFile } from "./generated/found.js";
+import type { Filed, Library } from "./library.js";
 import type { Brief, Step } from "./plan.js";
 import type { Proof } from "./proof.js";
 import type { Source } from "./source.js";
@@ -18,6 +19,8 @@ export interface Ask {
   job: string;
   car?: CarFile;
   fitted: Readonly<Record<string, string>>;
+  /** What was found and added during the work. */
+  during?: Filed<FoundFile>;
 }
 
 /** A plan with its proof, as `plan --json` gives it. */
@@ -41,6 +44,18 @@ export interface PlanFile {
   };
   brief: Brief;
   digest: string;
+  /** Where the plan goes on from a pack that was printed before. */
+  resume?: Resume;
+}
+
+/** What a new pack takes over from the one that it replaces. */
+export interface Resume {
+  /** The revision on the sheets that are replaced. */
+  replaces: string;
+  /** The last step that is done. */
+  reached: string;
+  readings: { step: string; name: string; value: string }[];
+  decisions: { hold: string; choice: string }[];
 }
 
 /** A plan that somebody wrote or edited, and the file it stands in. */

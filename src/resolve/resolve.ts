@@ -1,4 +1,5 @@
 import type { Diagnostic, Outcome } from "../diagnostics/diagnostic.js";
+import type { FoundFile } from "../model/generated/found.js";
 import type { RangeFile } from "../model/generated/range.js";
 import type { RecipeFile } from "../model/generated/recipe.js";
 import type { Filed, Library } from "../model/library.js";
@@ -12,6 +13,7 @@ import { type CarState, carState } from "./car-state.js";
 import { type Scope, type Visit, closure } from "./closure.js";
 import { type Compiler, compile } from "./compile.js";
 import { type Compiled, type CompiledVisit, dutiesOf, isolates } from "./duties.js";
+import { type Inserted, foundFixings, insertedSteps } from "./inserted.js";
 import { namesOf } from "../model/names.js";
 import { ownThings } from "./own-things.js";
 import type { RecipeStep } from "../model/recipe-step.js";
@@ -29,6 +31,8 @@ export interface Request {
   fitted: Fitted;
   found: NonNullable<import("../model/generated/car.js").CarFile["found"]>;
   words: Words;
+  /** What was found and added during the work. */
+  during?: Filed<FoundFile> | undefined;
 }
 
 /** The world that a plan is held against, and the tasks of which one is made. */
@@ -36,6 +40,7 @@ export interface Resolved {
   world: World;
   tasks: Task[];
   brief: Brief;
+  inserted: Inserted[];
 }
 
 /** Works out everything that must come off for a job, and what the work and its undoing ask for. */
@@ -57,7 +62,10 @@ export function resolve(request: Request): Outcome<Resolved> {
   );
   const brief = briefOf({ range: range.data, recipe: recipe.data, catalog, fitted, visits, steps });
   const tasks = compiled.map(taskOf);
-  return { value: { world, tasks, brief }, diagnostics: unique(diagnostics) };
+  const phases = new Map(steps.map((step) => [step.id, step.phase]));
+  const { during } = request;
+  const inserted = during ? insertedSteps(compiler, during, (id) => phases.get(id)) : [];
+  return { value: { world, tasks, brief, inserted }, diagnostics: unique(diagnostics) };
 }
 
 /** The car of a request, every object that it has, and every name that means something. */
@@ -68,6 +76,8 @@ function scopeOf(request: Request): { scope: Scope; everyJob: Filed<RecipeFile>[
   const things = thingsOf(range, car);
   const inRange = recipes.filter((one) => matches(one.data.when, fitted));
   for (const thing of inRange.flatMap((one) => declared(one, things, car)))
+    things.set(thing.key, thing);
+  for (const thing of request.during ? foundFixings(request.during, range.data) : [])
     things.set(thing.key, thing);
   for (const thing of things.values())
     thing.looksAt = thing.looksAt.flatMap((ref) => referTo(things, ref, thing.position, car));

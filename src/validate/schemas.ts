@@ -11,8 +11,14 @@ export type FileKind = (typeof fileKinds)[number];
 
 const compiled = new Map<string, ValidateFunction>();
 
+/** Files that stand outside a library: a plan, and what was found during the work. */
+export type LooseKind = "plan" | "found";
+
+/** The schemas that another one leans on, beside the shared one. */
+const leansOn: Record<string, string[]> = { plan: ["car"], found: ["recipe"] };
+
 /** The schema of one kind of file, compiled once. */
-export function schemaOf(kind: FileKind | "plan"): ValidateFunction {
+export function schemaOf(kind: FileKind | LooseKind): ValidateFunction {
   const schema = compiled.get(kind) ?? compile(kind);
   compiled.set(kind, schema);
   return schema;
@@ -21,7 +27,7 @@ export function schemaOf(kind: FileKind | "plan"): ValidateFunction {
 function compile(kind: string): ValidateFunction {
   const ajv = new Ajv2020({ allErrors: true, strict: true, allowUnionTypes: true, verbose: true });
   ajv.addSchema(load("shared"));
-  if (kind === "plan") ajv.addSchema(load("car"));
+  for (const name of leansOn[kind] ?? []) ajv.addSchema(load(name));
   return ajv.compile(load(kind));
 }
 

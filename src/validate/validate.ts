@@ -8,7 +8,7 @@ import type { Library } from "../model/library.js";
 import type { Source } from "../model/source.js";
 import { explain } from "./explain.js";
 import { rules } from "./rules.js";
-import { type FileKind, fileKinds, schemaOf } from "./schemas.js";
+import { type FileKind, type LooseKind, fileKinds, schemaOf } from "./schemas.js";
 
 /**
  * Holds every file against its schema, sorts them into a typed library and holds that against the rules.
@@ -45,7 +45,7 @@ function inOrder(diagnostics: readonly Diagnostic[], sources: readonly Source[])
 }
 
 /** Holds one file against the schema of the kind it must be; the value is there when it passes. */
-export function validateOne<T>(source: Source, kind: FileKind | "plan"): Outcome<T> {
+export function validateOne<T>(source: Source, kind: FileKind | LooseKind): Outcome<T> {
   const schema = schemaOf(kind);
   if (schema(source.value)) return { value: source.value as T, diagnostics: [] };
   return { diagnostics: explain(source, schema.errors ?? []) };

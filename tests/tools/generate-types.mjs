@@ -2,7 +2,7 @@
 import { compileFromFile } from "json-schema-to-typescript";
 import { mkdirSync, writeFileSync } from "node:fs";
 
-export const kinds = ["range", "recipe", "car", "catalog", "plan"];
+export const kinds = ["range", "recipe", "car", "catalog", "plan", "found"];
 
 /** The TypeScript text of one schema. */
 export async function typesOf(kind) {

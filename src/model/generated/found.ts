@@ -1,0 +1,296 @@
+// Generated from schemas/ by `npm run types`; edit the schema.
+
+/**
+ * What was written on a printed pack during the work: how far it is, what was added, read and decided.
+ */
+export interface FoundFile {
+/**
+ * The job, as it was printed.
+ */
+"found-during": string
+/**
+ * The revision on the sheets that are replaced.
+ */
+replaces: string
+/**
+ * The id of the last step that is done.
+ */
+reached: string
+/**
+ * Fixings that the range does not know.
+ */
+fixings?: {
+[k: string]: {
+/**
+ * A name: small letters, figures and hyphens.
+ */
+kind: string
+count: number
+where: string
+/**
+ * A name: small letters, figures and hyphens.
+ */
+zone?: string
+}
+}
+/**
+ * Steps that are added, each after a step by its id.
+ */
+steps?: {
+after: string
+do: Step
+}[]
+readings?: {
+step: string
+name: string
+value: string
+}[]
+decisions?: {
+/**
+ * A name: small letters, figures and hyphens.
+ */
+hold: string
+choice: string
+}[]
+}
+export interface Step {
+undo?: (string | [(string | string), ...((string | string))[]])
+"do-up"?: (string | [(string | string), ...((string | string))[]])
+unclip?: (string | [(string | string), ...((string | string))[]])
+"clip-in"?: (string | [(string | string), ...((string | string))[]])
+"pull-out"?: (string | [(string | string), ...((string | string))[]])
+"press-in"?: (string | [(string | string), ...((string | string))[]])
+"drill-out"?: (string | [(string | string), ...((string | string))[]])
+rivet?: (string | [(string | string), ...((string | string))[]])
+unplug?: (string | [(string | string), ...((string | string))[]])
+"plug-in"?: (string | [(string | string), ...((string | string))[]])
+unhook?: (string | [(string | string), ...((string | string))[]])
+"hook-on"?: (string | [(string | string), ...((string | string))[]])
+"lift-out"?: (string | [(string | string), ...((string | string))[]])
+"put-in"?: (string | [(string | string), ...((string | string))[]])
+"fold-back"?: (string | [(string | string), ...((string | string))[]])
+"lay-back"?: (string | [(string | string), ...((string | string))[]])
+ease?: (string | [(string | string), ...((string | string))[]])
+settle?: (string | [(string | string), ...((string | string))[]])
+"tie-aside"?: (string | [(string | string), ...((string | string))[]])
+free?: (string | [(string | string), ...((string | string))[]])
+isolate?: (string | [(string | string), ...((string | string))[]])
+restore?: (string | [(string | string), ...((string | string))[]])
+drain?: (string | [(string | string), ...((string | string))[]])
+fill?: (string | [(string | string), ...((string | string))[]])
+"try-in"?: (string | [(string | string), ...((string | string))[]])
+"take-out"?: (string | [(string | string), ...((string | string))[]])
+open?: (string | [(string | string), ...((string | string))[]])
+shut?: (string | [(string | string), ...((string | string))[]])
+raise?: (string | [(string | string), ...((string | string))[]])
+lower?: (string | [(string | string), ...((string | string))[]])
+brace?: (string | [(string | string), ...((string | string))[]])
+unbrace?: (string | [(string | string), ...((string | string))[]])
+shield?: (string | [(string | string), ...((string | string))[]])
+unshield?: (string | [(string | string), ...((string | string))[]])
+"set-out"?: (string | [(string | string), ...((string | string))[]])
+"clear-away"?: (string | [(string | string), ...((string | string))[]])
+"leave-out"?: (string | [(string | string), ...((string | string))[]])
+"leave-off"?: (string | [(string | string), ...((string | string))[]])
+"cut-out"?: (string | [(string | string), ...((string | string))[]])
+"fit-new"?: (string | [(string | string), ...((string | string))[]])
+move?: (string | [(string | string), ...((string | string))[]])
+try?: (string | [(string | string), ...((string | string))[]])
+hold?: (string | [(string | string), ...((string | string))[]])
+decide?: (string | [(string | string), ...((string | string))[]])
+witness?: (string | [(string | string), ...((string | string))[]])
+apply?: (string | [(string | string), ...((string | string))[]])
+bare?: (string | [(string | string), ...((string | string))[]])
+centre?: (string | [(string | string), ...((string | string))[]])
+clamp?: (string | [(string | string), ...((string | string))[]])
+clean?: (string | [(string | string), ...((string | string))[]])
+close?: (string | [(string | string), ...((string | string))[]])
+coat?: (string | [(string | string), ...((string | string))[]])
+compare?: (string | [(string | string), ...((string | string))[]])
+tally?: (string | [(string | string), ...((string | string))[]])
+deburr?: (string | [(string | string), ...((string | string))[]])
+dress?: (string | [(string | string), ...((string | string))[]])
+drill?: (string | [(string | string), ...((string | string))[]])
+find?: (string | [(string | string), ...((string | string))[]])
+grease?: (string | [(string | string), ...((string | string))[]])
+inspect?: (string | [(string | string), ...((string | string))[]])
+level?: (string | [(string | string), ...((string | string))[]])
+"look-at"?: (string | [(string | string), ...((string | string))[]])
+mark?: (string | [(string | string), ...((string | string))[]])
+measure?: (string | [(string | string), ...((string | string))[]])
+"offer-up"?: (string | [(string | string), ...((string | string))[]])
+paint?: (string | [(string | string), ...((string | string))[]])
+pause?: (string | [(string | string), ...((string | string))[]])
+peel?: (string | [(string | string), ...((string | string))[]])
+permit?: (string | [(string | string), ...((string | string))[]])
+photograph?: (string | [(string | string), ...((string | string))[]])
+pilot?: (string | [(string | string), ...((string | string))[]])
+prepare?: (string | [(string | string), ...((string | string))[]])
+prime?: (string | [(string | string), ...((string | string))[]])
+punch?: (string | [(string | string), ...((string | string))[]])
+remove?: (string | [(string | string), ...((string | string))[]])
+scrape?: (string | [(string | string), ...((string | string))[]])
+seal?: (string | [(string | string), ...((string | string))[]])
+separate?: (string | [(string | string), ...((string | string))[]])
+sign?: (string | [(string | string), ...((string | string))[]])
+straighten?: (string | [(string | string), ...((string | string))[]])
+sweep?: (string | [(string | string), ...((string | string))[]])
+tack?: (string | [(string | string), ...((string | string))[]])
+test?: (string | [(string | string), ...((string | string))[]])
+watch?: (string | [(string | string), ...((string | string))[]])
+wax?: (string | [(string | string), ...((string | string))[]])
+weld?: (string | [(string | string), ...((string | string))[]])
+wipe?: (string | [(string | string), ...((string | string))[]])
+/**
+ * A name: small letters, figures and hyphens.
+ */
+id?: string
+/**
+ * The sentence for this direction.
+ */
+say?: string
+/**
+ * The sentence for the derived way back.
+ */
+back?: string
+count?: number
+/**
+ * What a count of work counts: welds, holes.
+ */
+of?: string
+/**
+ * left, right, driver, passenger, both or a position of the range.
+ */
+at?: string
+/**
+ * The setting that a move leaves.
+ */
+to?: string
+when?: When
+/**
+ * Items: A name and the state it must have: 'floor wiped'.
+ */
+needs?: string[]
+/**
+ * The second time the same work is done on the same object.
+ */
+round?: number
+people?: number
+/**
+ * Items: A name: small letters, figures and hyphens.
+ */
+tools?: string[]
+uses?: {
+/**
+ * A name: small letters, figures and hyphens.
+ */
+consumable: string
+amount?: number
+note?: string
+}[]
+warn?: (string | Message)[]
+note?: string
+figures?: {
+[k: string]: Figure
+}
+/**
+ * Hands-on minutes: low, likely, high.
+ * 
+ * @minItems 3
+ * @maxItems 3
+ */
+time?: [number, number, number]
+wait?: Figure1
+/**
+ * A name: small letters, figures and hyphens.
+ */
+role?: string
+accept?: string
+reason?: string
+"looks-at"?: string[]
+/**
+ * @minItems 1
+ * @maxItems 9
+ */
+checks?: [string]|[string, string]|[string, string, string]|[string, string, string, string]|[string, string, string, string, string]|[string, string, string, string, string, string]|[string, string, string, string, string, string, string]|[string, string, string, string, string, string, string, string]|[string, string, string, string, string, string, string, string, string]
+/**
+ * The work may be left here overnight.
+ */
+night?: boolean
+/**
+ * @minItems 2
+ */
+choices?: [string, string, ...(string)[]]
+readings?: {
+name: string
+figure?: Figure
+}[]
+/**
+ * Weld notes and the like, printed as a small table.
+ */
+facts?: {
+field: string
+value?: string
+figure?: Figure
+}[]
+critical?: string
+}
+/**
+ * All of these options must have this value, or one of these values.
+ */
+export interface When {
+[k: string]: string | [string, ...(string)[]]
+}
+/**
+ * A safety message: signal word, hazard, how to avoid it, what happens otherwise.
+ */
+export interface Message {
+word: ("danger" | "warning" | "caution" | "notice")
+hazard: string
+avoid: string
+consequence: string
+where?: string
+}
+export interface Figure {
+kind: ("pilot-hole" | "plug-hole" | "sheet" | "torque" | "gap" | "length" | "time" | "temperature" | "count" | "tolerance" | "current" | "film" | "light" | "voltage" | "resistance" | "pressure")
+/**
+ * A number, or an inch fraction such as 5/16 or 1 1/8. Left out where the shop fills it in.
+ */
+value?: (number | string)
+/**
+ * The upper end of a range.
+ */
+to?: number
+tolerance?: number
+unit?: ("mm" | "in" | "N·m" | "lbf·ft" | "min" | "h" | "s" | "°C" | "A" | "µm" | "lx" | "V" | "Ω" | "bar" | "1")
+/**
+ * Where a figure comes from: maker (the shop fills it in), practice (common practice, no source), demo (invented), or a named publication with its section.
+ */
+source: (("maker" | "practice" | "demo") | {
+publication: string
+section?: string
+})
+}
+/**
+ * How long to wait after this step.
+ */
+export interface Figure1 {
+kind: ("pilot-hole" | "plug-hole" | "sheet" | "torque" | "gap" | "length" | "time" | "temperature" | "count" | "tolerance" | "current" | "film" | "light" | "voltage" | "resistance" | "pressure")
+/**
+ * A number, or an inch fraction such as 5/16 or 1 1/8. Left out where the shop fills it in.
+ */
+value?: (number | string)
+/**
+ * The upper end of a range.
+ */
+to?: number
+tolerance?: number
+unit?: ("mm" | "in" | "N·m" | "lbf·ft" | "min" | "h" | "s" | "°C" | "A" | "µm" | "lx" | "V" | "Ω" | "bar" | "1")
+/**
+ * Where a figure comes from: maker (the shop fills it in), practice (common practice, no source), demo (invented), or a named publication with its section.
+ */
+source: (("maker" | "practice" | "demo") | {
+publication: string
+section?: string
+})
+}
