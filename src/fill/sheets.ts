@@ -5,6 +5,7 @@ import { count } from "./sheets/count.js";
 import { handover } from "./sheets/handover.js";
 import { hazards } from "./sheets/hazards.js";
 import { measurements } from "./sheets/measurements.js";
+import { welds } from "./sheets/welds.js";
 
 /** Every sheet of a pack, in the order in which they lie in it. */
 export const sheets: readonly Sheet[] = [
@@ -14,4 +15,5 @@ export const sheets: readonly Sheet[] = [
   apprentice,
   hazards,
   measurements,
+  welds,
 ];

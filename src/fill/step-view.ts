@@ -105,7 +105,8 @@ export function stepView(step: Step, around: Around): StepView {
   };
 }
 
-function valueHtml(value: string | undefined, figure: Figure | undefined): string {
+/** The value of a fact: its words, its figure with the source mark, or both. */
+export function valueHtml(value: string | undefined, figure: Figure | undefined): string {
   const quantity = figure ? `${marked(textOf(figure), [])}<sup>${markOf(figure.source)}</sup>` : "";
   return [value === undefined ? "" : marked(value, []), quantity]
     .filter((text) => text !== "")
