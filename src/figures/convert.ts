@@ -28,7 +28,7 @@ export const convert = figure({
     if (dimensionOf(unit) !== dimension)
       throw new Refusal("wrong", `to: ${unit} is no ${dimension}`, [allowed(dimension)]);
     return {
-      results: [{ name: given.value.unit, value: valueIn(given.value, unit), unit, digits: 7 }],
+      results: [{ name: "value", value: valueIn(given.value, unit), unit, digits: 7 }],
     };
   },
 });

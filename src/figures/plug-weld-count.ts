@@ -34,7 +34,7 @@ export const plugWeldCount = figure({
   formula:
     "n = max(factory count, ⌈factory count · margin · spot / plug⌉); spot = 144·t^1.47 kip, t in inch; plug = the lesser of 0.60·F_EXX·π/4·d² and 2.2·t·(d − t)·Fu",
   source:
-    "AISI S100-07 E2.6 (spot) and E2.2 (tearing round an arc spot), from memory; AISC 360 J2.3a and table J2.5 (plug weld); 270 MPa least strength of deep-drawing sheet, EN 10130, from memory; the margin is ours, common practice.",
+    "AISI S100-07 E2.6 (spot) and E2.2 (tearing round an arc spot), from memory; AISC 360 J2.3a and table J2.5 (plug weld); 270 MPa least strength of deep-drawing sheet, EN 10130, from memory; the margin is ours: 1.2 covers the older AISI table, up to a fifth above the formula on thin sheet.",
   range:
     "Mild steel of 0.5 to 3.2 mm, 270 to 410 MPa, holes of 4 to 16 mm, at a size below the codes' own least: an estimate. Refuses high-strength and unknown steel.",
   caution: `${weldCaution} This count may raise the maker's, never lower it.`,

@@ -1,4 +1,3 @@
-import { didYouMean } from "../diagnostics/nearest.js";
 import { numberOf } from "./inch.js";
 import type { Input } from "./input.js";
 import { Refusal } from "./refusal.js";
@@ -58,7 +57,6 @@ export function readThread(text: string): Thread {
   const found = metricThread(plain.toUpperCase()) ?? unifiedThread(plain);
   if (found !== undefined) return found;
   throw new Refusal("wrong", `unknown thread '${text}'`, [
-    ...didYouMean(plain, [...metricNames, ...unifiedNames]),
     `Metric: ${metricNames.join(", ")}.`,
     `Unified: ${unifiedNames.join(", ")}.`,
     "A Whitworth, BSF or BA thread has no figure here: take the maker's manual.",

@@ -95,4 +95,6 @@ export const otherNames: Readonly<Record<string, Unit>> = {
   sfm: "ft/min",
   "1/min": "rpm",
   amp: "A",
+  c: "°C",
+  f: "°F",
 };
