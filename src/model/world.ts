@@ -58,6 +58,8 @@ export interface Thing {
   /** hold: what it releases. */
   looksAt: Key[];
   role?: string;
+  /** hold: somebody who did not do the work releases it. */
+  independent?: boolean;
 }
 
 /** A kind of fastener that somebody fitted instead of the range's own. */

@@ -57,7 +57,11 @@ const effects: Record<string, Apply> = {
   },
   release: (state, key, _, world) => {
     state.released.add(key);
-    for (const seen of world.things.get(key)?.looksAt ?? []) state.releasedFor.add(seen);
+    const { looksAt = [], independent = false } = world.things.get(key) ?? {};
+    for (const seen of looksAt) {
+      state.releasedFor.add(seen);
+      if (independent) state.inspected.add(seen);
+    }
   },
   work: (state, key, change, world) => {
     const verb = verbs[change.verb];
@@ -82,16 +86,28 @@ function tallyWelds(state: State, key: Key, { verb, count = 0 }: Change): void {
   state.welds.set(key, welds);
 }
 
+const handling = new Set(["off", "on", "cut-off", "fit-new", "ease", "settle", "in"]);
+
 /** Makes one change to the state. */
 export function apply(state: State, change: Change, world: World): void {
   const effect = verbs[change.verb]?.effect ?? "work";
-  effects[effect]?.(state, keyOf(change.object, change.place), change, world);
+  const key = keyOf(change.object, change.place);
+  if (handling.has(effect) || change.verb === "weld") handle(state, world.things.get(key));
+  effects[effect]?.(state, key, change, world);
   state.done.add(changeKey(change));
 }
 
 /** How many lie in the bag; what is wanted beyond that is added: new, or missing since the car came in. */
 function looseOf({ off, added, back, renewed, leftOut }: Tally): number {
   return off + added - back - renewed - leftOut;
+}
+
+/** What was handled must be inspected again; doing up a fixing handles what it holds. */
+function handle(state: State, thing: Thing | undefined): void {
+  const key = thing?.host ?? thing?.key;
+  if (key === undefined) return;
+  state.handled.add(key);
+  state.inspected.delete(key);
 }
 
 /** The tally of a fixing; one that the range does not know starts at nothing. */

@@ -28,6 +28,10 @@ export interface State {
   /** Work states reached, per object. */
   worked: Map<Key, Set<string>>;
   releasedFor: Set<Key>;
+  /** What somebody who did not do the work has released since it was last worked on. */
+  inspected: Set<Key>;
+  /** Parts that came off, were eased or were renewed, and structural joints that were welded. */
+  handled: Set<Key>;
   /** Sparks have flown and the fire has not been watched since. */
   hot: boolean;
   /** joint: welds drilled out and put back. */
@@ -48,6 +52,8 @@ export function startOf(world: World): State {
     done: new Set(),
     worked: new Map(),
     releasedFor: new Set(),
+    inspected: new Set(),
+    handled: new Set(),
     hot: false,
     welds: new Map(),
   };

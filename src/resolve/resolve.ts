@@ -75,7 +75,7 @@ function scopeOf(request: Request): { scope: Scope; everyJob: Filed<RecipeFile>[
   const car = carState(fitted, found, fitted[steering]);
   const things = thingsOf(range, car);
   const inRange = recipes.filter((one) => matches(one.data.when, fitted));
-  for (const thing of inRange.flatMap((one) => declared(one, things, car)))
+  for (const thing of inRange.flatMap((one) => declared(one, things, car, request.catalog)))
     things.set(thing.key, thing);
   for (const thing of request.during ? foundFixings(request.during, range.data) : [])
     things.set(thing.key, thing);
@@ -92,11 +92,12 @@ function declared(
   recipe: Filed<RecipeFile>,
   things: ReadonlyMap<string, Thing>,
   car: CarState,
+  { roles }: Library["catalog"],
 ): Thing[] {
   const part = recipe.data.strips ?? recipe.data.eases;
   const keys = part === undefined ? [] : referTo(things, part, "", car);
   const places = keys.map((key) => things.get(key)?.position ?? "");
-  return (places.length > 0 ? places : [""]).flatMap((place) => ownThings(recipe, place));
+  return (places.length > 0 ? places : [""]).flatMap((place) => ownThings(recipe, place, roles));
 }
 
 const sectionPhase: Record<string, Phase> = {

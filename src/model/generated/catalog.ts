@@ -28,6 +28,10 @@ roles?: {
 [k: string]: {
 name: string
 releases?: boolean
+/**
+ * Somebody who did not do the work; only they release critical work.
+ */
+independent?: boolean
 }
 }
 messages?: {

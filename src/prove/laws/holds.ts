@@ -1,5 +1,6 @@
-import { changeKey, keyOf } from "../../model/world.js";
-import type { Law } from "../law.js";
+import { type World, changeKey, keyOf } from "../../model/world.js";
+import type { Breach, Law } from "../law.js";
+import type { State } from "../state.js";
 
 /** Law 7: no step behind a hold starts before its release, and a trainee releases none. */
 export const holds: Law = {
@@ -17,8 +18,8 @@ export const holds: Law = {
       ...(trainee ? [{ message: `a trainee cannot release '${thing.key}'` }] : []),
     ];
   },
-  end: (world, state) =>
-    world.duties
+  end: (world, state) => [
+    ...world.duties
       .filter(
         ({ change }) =>
           ["hold", "decide", "witness"].includes(change.verb) &&
@@ -28,4 +29,18 @@ export const holds: Law = {
         message: `the hold '${change.object}' is not in the plan`,
         related: [{ origin, label: "asked for here" }],
       })),
+    ...uninspected(world, state),
+  ],
 };
+
+/** Critical work ends inspected by somebody who did not do it. */
+function uninspected(world: World, state: State): Breach[] {
+  return [...state.handled]
+    .flatMap((key) => world.things.get(key) ?? [])
+    .filter(({ critical, structural }) => critical !== undefined || structural === true)
+    .filter(({ key }) => !state.inspected.has(key) && state.parts.get(key) !== "left-off")
+    .map(({ key, origin }) => ({
+      message: `'${key}' is critical, and nobody who did not do the work inspects it`,
+      related: [{ origin, label: "this one" }],
+    }));
+}
