@@ -4,6 +4,7 @@ import { checklist } from "./sheets/checklist.js";
 import { count } from "./sheets/count.js";
 import { handover } from "./sheets/handover.js";
 import { hazards } from "./sheets/hazards.js";
+import { labels } from "./sheets/labels.js";
 import { measurements } from "./sheets/measurements.js";
 import { welds } from "./sheets/welds.js";
 
@@ -11,6 +12,7 @@ import { welds } from "./sheets/welds.js";
 export const sheets: readonly Sheet[] = [
   checklist,
   count,
+  labels,
   handover,
   apprentice,
   hazards,

@@ -1,0 +1,88 @@
+import { markOf, textOf } from "../figures/format.js";
+import type { Step, StepFixing } from "../model/plan.js";
+import { verbs } from "../model/verbs.js";
+import type { Words } from "../model/words.js";
+import { bagKey, bagsOf } from "./bags.js";
+import { marked } from "./marks.js";
+import { sum } from "./sheet.js";
+
+/** One kind of fixing in a bag, at one place. */
+export interface LabelLine {
+  name: string;
+  size: string;
+  where: string;
+  count: number;
+  /** How many go back, and how many of them are new. */
+  back: number;
+  renew: number;
+  leftOut: number;
+  torqueHtml: string;
+}
+
+/** The label of one bag. */
+export interface Label {
+  number: number;
+  of: number;
+  title: string;
+  side: string;
+  lines: LabelLine[];
+  /** Fixings used once: they are renewed and do not lie in the bag. */
+  scrap: { count: number; name: string; size: string }[];
+  out: string[];
+  back: string[];
+}
+
+/** A label for each bag of a plan, in the order of the bags. */
+export function labelsOf(steps: readonly Step[], { sides }: Words): Label[] {
+  const bags = [...bagsOf(steps)];
+  return bags.map(([key, number]) => {
+    const mine = steps.filter((step) => bagKey(step) === key && step.fixings.length > 0);
+    const [first] = mine;
+    const out = mine.filter((step) => effectOf(step) === "out");
+    const off = out.flatMap(({ fixings }) => fixings);
+    const { title = "", position = "" } = first ?? {};
+    return {
+      number,
+      of: bags.length,
+      title,
+      side: sides[position] ?? position,
+      lines: off.filter(({ oneUse }) => !oneUse).map((fixing) => lineOf(fixing, mine)),
+      scrap: off.filter(({ oneUse }) => oneUse).map(named),
+      out: ends(out),
+      back: ends(mine.filter((step) => effectOf(step) !== "out")),
+    };
+  });
+}
+
+function lineOf(fixing: StepFixing, steps: readonly Step[]): LabelLine {
+  const same = ({ kind, place }: StepFixing): boolean =>
+    kind === fixing.kind && place === fixing.place;
+  const of = (effect: string): StepFixing[] =>
+    steps
+      .filter((step) => effectOf(step) === effect)
+      .flatMap(({ fixings }) => fixings.filter(same));
+  const { torque, where } = fixing;
+  return {
+    ...named(fixing),
+    where,
+    back: sum(of("in").map(({ count }) => count)),
+    renew: sum(of("in").map(({ fresh }) => fresh)),
+    leftOut: sum(of("leave-out").map(({ count }) => count)),
+    torqueHtml: torque ? `${marked(textOf(torque), [])}<sup>${markOf(torque.source)}</sup>` : "",
+  };
+}
+
+function named(fixing: StepFixing): { count: number; name: string; size: string } {
+  const { count, name, plural, size } = fixing;
+  return { count, name: count === 1 ? name : plural, size: size.replaceAll(" ", "\u00A0") };
+}
+
+/** The first and the last of some steps, or the only one. */
+function ends(steps: readonly Step[]): string[] {
+  const numbers = [steps[0]?.n, steps.at(-1)?.n].filter((n) => n !== undefined);
+  return [...new Set(numbers)];
+}
+
+function effectOf({ verb }: Step): string {
+  return verbs[verb]?.effect ?? "";
+}
