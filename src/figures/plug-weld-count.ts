@@ -23,11 +23,11 @@ export const plugWeldCount = figure({
     steel: choice("the steel, from the maker's data", ["mild", "high-strength", "unknown"]),
     margin: otherwise(number("strength asked for, over the spot welds'", 1, 2), "1.2"),
     tensile: otherwise(
-      quantity("least tensile strength of the sheet", "stress", [270, 410, "MPa"]),
+      quantity("least tensile strength of the sheet", "pressure", [270, 410, "MPa"]),
       "270 MPa",
     ),
     filler: otherwise(
-      quantity("least tensile strength of the filler wire", "stress", [480, 600, "MPa"]),
+      quantity("least tensile strength of the filler wire", "pressure", [480, 600, "MPa"]),
       "480 MPa",
     ),
   },

@@ -99,7 +99,7 @@ describe("what has no sound answer is refused, with what may have been meant", (
       "torque-check",
       { ...bolt, torque: "240 N·m" },
       "240 N·m stretches M8 beyond its proof load",
-      "Was 24 N·m meant?",
+      "At most 51.0 N·m reaches the proof load. Was 24 N·m meant?",
     ],
     [
       "torque",
@@ -108,6 +108,7 @@ describe("what has no sound answer is refused, with what may have been meant", (
       "grade-5",
     ],
     ["torque", { thread: "#10-32", class: "grade-5" }, "no published proof stress", "from 1/4"],
+    ["torque", { thread: "M20", class: "4.8" }, "no published proof stress", "up to M16"],
     ["torque", { thread: "M20", class: "9.8" }, "no published proof stress", "up to M16"],
     ["torque", { ...bolt, preload: "1.2" }, "preload: '1.2' is outside 0.1 to 0.9", ""],
     ["clearance-hole", { thread: "1/4-20" }, "ISO 273 has no clearance hole for 1/4-20", "M8"],
@@ -145,6 +146,12 @@ describe("what has no sound answer is refused, with what may have been meant", (
     expect(refusal.message).toContain(message);
     expect(refusal.hints.join(" ")).toContain(hint);
   });
+});
+
+it("warns of a weld washer on the thinnest sheet", () => {
+  const notes = (sheet: string) => compute("plug-weld-hole", { sheet, rule: "sheet-code" }).notes;
+  expect(notes("0.65 mm")).toContain("Below 0.7 mm the code asks for a weld washer.");
+  expect(notes("0.7 mm")).not.toContain("Below 0.7 mm the code asks for a weld washer.");
 });
 
 describe("every figure", () => {

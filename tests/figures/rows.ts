@@ -4,6 +4,7 @@ import type { Result } from "../../src/figures/rule.js";
 import type { Unit } from "../../src/figures/units.js";
 import type { Row } from "./row.js";
 import { amountRows } from "./rows/amounts.js";
+import { clampRows } from "./rows/clamp.js";
 import { arcRows } from "./rows/arc.js";
 import { dimensionRows } from "./rows/dimensions.js";
 import { drillingRows } from "./rows/drilling.js";
@@ -18,6 +19,7 @@ import { unitRows } from "./rows/units.js";
 export const rows: readonly Row[] = [
   ...threadRows,
   ...torqueRows,
+  ...clampRows,
   ...spotWeldRows,
   ...plugWeldRows,
   ...arcRows,

@@ -2,6 +2,18 @@ import { type Row, rowsOf } from "../row.js";
 
 const manual = "a power source manual, MAG low-speed square butt, gap 0, 80 Ar 20 CO2";
 
+const volts = rowsOf(
+  { figure: "gmaw-start", result: "voltage", unit: "V", source: manual, status: "read", abs: 0.01 },
+  [
+    [{ sheet: "0.8 mm" }, 15],
+    [{ sheet: "1 mm" }, 13],
+    [{ sheet: "1 mm" }, 15, { end: "to" }],
+    [{ sheet: "1.2 mm" }, 14],
+    [{ sheet: "1.6 mm" }, 17, { end: "to" }],
+    [{ sheet: "1 mm", joint: "arc-spot" }, 26, { end: "to" }],
+  ],
+);
+
 const gmaw = [
   ...rowsOf(
     {
@@ -127,4 +139,4 @@ const wire = [
 ];
 
 /** Settings of a wire welder and what it lays down. */
-export const arcRows: readonly Row[] = [...gmaw, ...wire];
+export const arcRows: readonly Row[] = [...volts, ...gmaw, ...wire];

@@ -49,6 +49,21 @@ const tolerances = [
       figure: "general-tolerance",
       result: "tolerance ±",
       unit: "mm",
+      source: iso,
+      status: "memory",
+      abs: 0.001,
+    },
+    [
+      [{ size: "300 mm", class: "f" }, 0.2],
+      [{ size: "100 mm", class: "m" }, 0.3],
+      [{ size: "300 mm", class: "m" }, 0.5],
+    ],
+  ),
+  ...rowsOf(
+    {
+      figure: "general-tolerance",
+      result: "tolerance ±",
+      unit: "mm",
       source: "a copy with a DIN heading",
       status: "read",
       abs: 0.001,
@@ -59,6 +74,18 @@ const tolerances = [
     ],
   ),
 ];
+
+const doubt = rowsOf(
+  {
+    figure: "diagonals",
+    result: "uncertainty of the difference",
+    unit: "mm",
+    source: "two readings of 1 mm each, root of the sum of squares, worked by hand",
+    status: "practice",
+    abs: 0.001,
+  },
+  [[{ first: "1300 mm", second: "1301 mm" }, 1.414]],
+);
 
 const geometry = [
   ...rowsOf(
@@ -96,6 +123,7 @@ const geometry = [
     },
     [
       [{ first: "1300 mm", second: "1301 mm", uncertainty: "1 mm" }, "good"],
+      [{ first: "1300 mm", second: "1301.5 mm" }, "good"],
       [
         { first: "1300 mm", second: "1303 mm", uncertainty: "1 mm" },
         "undecided: measure again, more surely",
@@ -107,4 +135,4 @@ const geometry = [
 ];
 
 /** Tolerances, squareness and diagonals. */
-export const dimensionRows: readonly Row[] = [...tolerances, ...geometry];
+export const dimensionRows: readonly Row[] = [...tolerances, ...doubt, ...geometry];

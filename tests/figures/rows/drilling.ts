@@ -20,6 +20,11 @@ const drills = [
         { disagrees: "3.82 · 80 / 0.375 = 814.9; the source rounds low" },
       ],
       [{ tool: "drill", diameter: "1/2 in" }, 611, { note: "the lower end, 80 ft/min" }],
+      [
+        { tool: "drill", diameter: "1/2 in" },
+        764,
+        { end: "to", note: "the upper end, 100 ft/min, worked by hand" },
+      ],
     ],
   ),
   ...rowsOf(

@@ -86,6 +86,25 @@ const holes = [
   ),
 ];
 
+const visible = rowsOf(
+  {
+    figure: "plug-weld-hole",
+    result: "visible weld for it",
+    unit: "mm",
+    source: "AWS D1.3:2008 figure 2.6, de = 0.7·d − 1.5·Σt, worked by hand",
+    status: "read",
+    abs: 0.005,
+  },
+  [
+    [{ sheet: "3 mm", rule: "sheet-code" }, 26.46],
+    [
+      { sheet: "0.8 mm", rule: "sheet-code" },
+      17.32,
+      { source: "AISI S100 E2.2, de ≤ 0.55·d, worked by hand", status: "memory" },
+    ],
+  ],
+);
+
 const spacing = [
   ...rowsOf(
     {
@@ -168,6 +187,11 @@ const count = [
         { note: "10 · 3972 / 3421 = 11.6" },
       ],
       [
+        { sheet: "0.8 mm", hole: "8 mm", welds: "10", steel: "mild" },
+        14,
+        { note: "1.2 times as much, 13.9" },
+      ],
+      [
         { sheet: "0.8 mm", hole: "16 mm", welds: "10", steel: "mild", margin: "1" },
         10,
         { note: "10 · 3972 / 7223 = 5.5: never below the factory's" },
@@ -196,4 +220,4 @@ const count = [
 ];
 
 /** Holes, spacing and count of plug welds. */
-export const plugWeldRows: readonly Row[] = [...holes, ...spacing, ...count];
+export const plugWeldRows: readonly Row[] = [...holes, ...visible, ...spacing, ...count];

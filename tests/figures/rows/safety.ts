@@ -28,6 +28,7 @@ const shade = [
     [
       [{ current: "100 A" }, 11],
       [{ current: "200 A" }, 12],
+      [{ current: "260 A" }, 14],
       [{ current: "400 A" }, 14],
     ],
   ),
@@ -70,6 +71,8 @@ const watch = [
     },
     [
       [{ code: "osha" }, 10.7],
+      [{}, 10.7],
+      [{ code: "nfpa-51b-2014" }, 10.7, { source: "NFPA 51B, 35 ft" }],
       [{ code: "osha-shipyard" }, 10.7, { source: "29 CFR 1915.504(b)" }],
       [
         { code: "nfpa-51b-2019" },

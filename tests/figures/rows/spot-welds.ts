@@ -12,6 +12,9 @@ const scheduleRows: [number, number, number, number, number][] = [
   [0.05, 1195, 0.21, 7 / 8, 9 / 16],
   [0.062, 1717, 0.231, 1, 5 / 8],
   [0.078, 2365, 0.268, 1.125, 11 / 16],
+  [0.094, 3054, 0.304, 1.25, 3 / 4],
+  [0.109, 3672, 0.338, 21 / 16, 13 / 16],
+  [0.125, 4300, 0.375, 1.5, 7 / 8],
 ];
 
 const spot: Row[] = scheduleRows.flatMap(([sheet, shear, nugget, pitch, overlap]) => {

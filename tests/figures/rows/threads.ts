@@ -196,6 +196,19 @@ const tapDrills = [
   ),
 ];
 
+const fractions = rowsOf(
+  {
+    figure: "tap-drill",
+    result: "nearest 1/64",
+    source: "nearest 64th of the drill, worked by hand",
+    status: "practice",
+  },
+  [
+    [{ thread: "1/4-20" }, "13/64 in"],
+    [{ thread: "3/8-16" }, "5/16 in"],
+  ],
+);
+
 const clearance = rowsOf(
   {
     figure: "clearance-hole",
@@ -218,6 +231,12 @@ const clearance = rowsOf(
     [{ thread: "M12", fit: "medium" }, 13.5],
     [{ thread: "M14", fit: "medium" }, 15.5],
     [{ thread: "M16", fit: "coarse" }, 18.5],
+    [{ thread: "M3", fit: "medium" }, 3.4],
+    [{ thread: "M14", fit: "fine" }, 15],
+    [{ thread: "M18", fit: "fine" }, 19],
+    [{ thread: "M18", fit: "coarse" }, 21],
+    [{ thread: "M20", fit: "medium" }, 22],
+    [{ thread: "M20", fit: "coarse" }, 24],
     [
       { thread: "M8", fit: "medium" },
       8.6,
@@ -236,5 +255,6 @@ export const threadRows: readonly Row[] = [
   ...isoProof,
   ...saeProof,
   ...tapDrills,
+  ...fractions,
   ...clearance,
 ];

@@ -5,6 +5,9 @@ const nist = "NIST SP 811, appendix B.8";
 const msg = "Manufacturers' Standard Gauge for sheet steel";
 
 const memory = new Set<string>([
+  "1 bar",
+  "1 lb/h",
+  "1 ft³/h",
   "1 lbf·ft",
   "1 in²",
   "1 ksi",
@@ -36,7 +39,11 @@ const conversions = rowsOf(
       ["1 mil", "µm", 25.4],
       ["1 psi", "MPa", 0.006894757],
       ["1 ksi", "MPa", 6.894757],
+      ["1 psi", "kPa", 6.894757],
+      ["1 bar", "kPa", 100],
       ["1 gal", "L", 3.785412],
+      ["1 lb/h", "kg/h", 0.4535924],
+      ["1 ft³/h", "L/min", 0.4719474],
       ["1 fl oz", "mL", 29.57353],
       ["1 lb", "kg", 0.4535924],
       ["1 oz", "g", 28.34952],
@@ -68,6 +75,12 @@ const gauges = [
     },
     (
       [
+        ["10", 0.1345],
+        ["11", 0.1196],
+        ["12", 0.1046],
+        ["13", 0.0897],
+        ["14", 0.0747],
+        ["15", 0.0673],
         ["16", 0.0598],
         ["17", 0.0538],
         ["18", 0.0478],
@@ -77,8 +90,14 @@ const gauges = [
         ["22", 0.0299],
         ["23", 0.0269],
         ["24", 0.0239],
+        ["25", 0.0209],
+        ["26", 0.0179],
       ] as const
-    ).map(([gauge, inches]) => [{ gauge }, inches, gauge === "23" ? { status: "memory" } : {}]),
+    ).map(([gauge, inches]) => [
+      { gauge },
+      inches,
+      Number(gauge) < 16 || ["23", "25", "26"].includes(gauge) ? { status: "memory" } : {},
+    ]),
   ),
   ...rowsOf(
     {
