@@ -1,0 +1,97 @@
+import { verbs } from "../../../src/model/verbs.js";
+import type { Key } from "../../../src/model/world.js";
+import { type Tale, sum } from "./tale.js";
+
+/** Where a part is at a place of the tale. */
+export function whereIs(tale: Tale, key: Key, at: number): "on" | "off" | "trial" | "eased" {
+  const part = tale.world.things.get(key);
+  const last = tale.last(
+    key,
+    at,
+    ...(["off", "cut-off", "on", "fit-new", "leave-off"] as const),
+    ...(["try-in", "take-out", "ease", "settle"] as const),
+  );
+  switch (last?.effect) {
+    case undefined:
+      return part?.absent === undefined ? "on" : "off";
+    case "on":
+    case "fit-new":
+    case "settle":
+      return "on";
+    case "try-in":
+      return "trial";
+    case "ease":
+      return "eased";
+    default:
+      return "off";
+  }
+}
+
+/** How many fixings are in at a place of the tale: what was there, less what came out, and what went in. */
+export function countIn(tale: Tale, key: Key, at: number): number {
+  const present = tale.world.things.get(key)?.fixing?.present ?? 0;
+  return present - sum(tale.past(key, at, "out")) + sum(tale.past(key, at, "in"));
+}
+
+/** A holder lets go: a fixing is out to the last one, a join is parted. */
+export function letsGo(tale: Tale, key: Key, at: number): boolean {
+  const thing = tale.world.things.get(key);
+  return thing?.is === "fixing" ? countIn(tale, key, at) <= 0 : isParted(tale, key, at);
+}
+
+export function isParted(tale: Tale, key: Key, at: number): boolean {
+  return tale.last(key, at, "part-join", "make-join")?.effect === "part-join";
+}
+
+export function isIsolated(tale: Tale, key: Key, at: number): boolean {
+  return tale.last(key, at, "isolate", "restore")?.effect === "isolate";
+}
+
+export function isBegun(tale: Tale, key: Key, at: number): boolean {
+  return tale.last(key, at, "begin", "end")?.effect === "begin";
+}
+
+/** More welds were drilled out of a joint than were put back, or it was parted and not welded since. */
+export function isOpen(tale: Tale, key: Key, at: number): boolean {
+  const drilled = sum(tale.named(key, "drill", at));
+  const welded = sum(tale.named(key, "weld", at));
+  return drilled > welded;
+}
+
+/** Whether an object is in the state that a word of `needs` names. */
+export function isSo(tale: Tale, key: Key, word: string, at: number): boolean {
+  switch (word) {
+    case "off":
+      return whereIs(tale, key, at) === "off";
+    case "on":
+      return whereIs(tale, key, at) === "on";
+    case "eased":
+      return ["eased", "off"].includes(whereIs(tale, key, at));
+    case "live":
+      return !isIsolated(tale, key, at);
+    case "isolated":
+      return isIsolated(tale, key, at);
+    case "parted":
+      return isParted(tale, key, at);
+    case "joined":
+      return !isParted(tale, key, at);
+    case "released":
+      return tale.past(key, at, "release").length > 0;
+    case "set":
+    case "opened":
+    case "raised":
+    case "braced":
+    case "shielded":
+      return isBegun(tale, key, at);
+    default:
+      return isSetOrWorked(tale, key, word, at);
+  }
+}
+
+function isSetOrWorked(tale: Tale, key: Key, word: string, at: number): boolean {
+  const since = tale.named(key, "bare", at).at(-1)?.at ?? -1;
+  return (
+    tale.last(key, at, "move")?.change.to === word ||
+    tale.past(key, at, "work").some((one) => one.at >= since && verbs[one.verb]?.gives === word)
+  );
+}
