@@ -5,11 +5,9 @@ import { figure } from "./rule.js";
 import { hole, sheet, weldCaution } from "./sheet.js";
 import { nominalSpotShearOf } from "./spot-table.js";
 
-/** Least shear strength in N of a plug weld: the weld itself, or the sheet tearing round it. */
-function plugShearOf({ d, t, sheet, filler }: Record<"d" | "t" | "sheet" | "filler", number>) {
-  const weld = 0.6 * filler * (Math.PI / 4) * d ** 2;
-  const tearing = 2.2 * t * (d - t) * sheet;
-  return Math.min(weld, tearing);
+/** Shear strength in N of a plug weld, where the sheet tears round it: 2.2 · t · (d − t) · Fu. */
+function plugShearOf(d: number, t: number, tensile: number): number {
+  return 2.2 * t * (d - t) * tensile;
 }
 
 /** How many plug welds at least match the shear strength of the spot welds they replace; never fewer than the factory's. */
@@ -26,15 +24,11 @@ export const plugWeldCount = figure({
       quantity("least tensile strength of the sheet", "pressure", [270, 410, "MPa"]),
       "270 MPa",
     ),
-    filler: otherwise(
-      quantity("least tensile strength of the filler wire", "pressure", [480, 600, "MPa"]),
-      "480 MPa",
-    ),
   },
   formula:
-    "n = max(factory count, ⌈factory count · margin · spot / plug⌉); spot = 144·t^1.47 kip, t in inch; plug = the lesser of 0.60·F_EXX·π/4·d² and 2.2·t·(d − t)·Fu",
+    "n = max(factory count, ⌈factory count · margin · spot / plug⌉); spot = 144·t^1.47 kip, t in inch; plug = 2.2·t·(d − t)·Fu",
   source:
-    "AISI S100-07 E2.6 (spot) and E2.2 (tearing round an arc spot), from memory; AISC 360 J2.3a and table J2.5 (plug weld); 270 MPa least strength of deep-drawing sheet, EN 10130, from memory; the margin is ours: 1.2 covers the older AISI table, up to a fifth above the formula on thin sheet.",
+    "AISI S100-07 E2.6 (spot) and E2.2 (tearing round an arc spot), from memory; the weld itself, 0.60·F_EXX·π/4·d², AISC 360 table J2.5, bears more with any wire of 480 MPa; 270 MPa least strength of deep-drawing sheet, EN 10130, from memory; the margin is ours: 1.2 covers the older AISI table, up to a fifth above the formula on thin sheet.",
   range:
     "Mild steel of 0.5 to 3.2 mm, 270 to 410 MPa, holes of 4 to 16 mm, at a size below the codes' own least: an estimate. Refuses high-strength and unknown steel.",
   caution: `${weldCaution} This count may raise the maker's, never lower it.`,
@@ -45,12 +39,7 @@ export const plugWeldCount = figure({
       ]);
     const t = valueIn(given.sheet, "mm");
     const spot = nominalSpotShearOf(t);
-    const plug = plugShearOf({
-      d: valueIn(given.hole, "mm"),
-      t,
-      sheet: valueIn(given.tensile, "MPa"),
-      filler: valueIn(given.filler, "MPa"),
-    });
+    const plug = plugShearOf(valueIn(given.hole, "mm"), t, valueIn(given.tensile, "MPa"));
     const enough = Math.ceil((given.welds * given.margin * spot) / plug - 1e-9);
     return {
       results: [

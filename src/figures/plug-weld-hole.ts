@@ -21,7 +21,7 @@ function structural(t: number): Answer {
   const inches = (sixteenths + (sixteenths % 2 === 0 ? 1 : 0)) / 16;
   return {
     results: [
-      { name: "hole", value: least, to: Math.max(least + 3, 2.25 * t), unit: "mm" },
+      { name: "hole", value: least, to: least + 3, unit: "mm" },
       { name: "least hole, inch rule", value: inches, unit: "in" },
     ],
     notes: [
@@ -54,7 +54,7 @@ export const plugWeldHole = figure({
     rule: otherwise(choice("whose rule", Object.keys(rules) as (keyof typeof rules)[]), "body"),
   },
   formula:
-    "body: 8 mm, or 6 to 8 mm on sheet up to 1 mm; structural: t + 8 mm up to even mm (t + 5/16 in up to odd 1/16 in), at most the greater of that + 3 mm and 2.25·t; sheet-code: de = 0.7·d − 1.5·Σt ≤ 0.55·d, at least 3/8 in",
+    "body: 8 mm, or 6 to 8 mm on sheet up to 1 mm; structural: t + 8 mm up to even mm (t + 5/16 in up to odd 1/16 in), at most 3 mm more (2.25·t is less on sheet); sheet-code: de = 0.7·d − 1.5·Σt ≤ 0.55·d, at least 3/8 in",
   source:
     "body: common practice, two car makers' guidance as quoted by an inter-industry training body; structural: AISC 360 J2.3b, rounding from memory; sheet-code: AWS D1.3:2008 figure 2.6 and AISI S100 E2.2, the 0.55 from memory.",
   range: "0.5 to 3.2 mm mild steel; refuses other thicknesses.",

@@ -1,27 +1,30 @@
 import type { Figure } from "../model/generated/recipe.js";
 
-/** What a unit measures, and how many of the base unit it holds. */
-export const units: Record<string, readonly [dimension: string, factor: number]> = {
-  mm: ["length", 1],
-  in: ["length", 25.4],
-  µm: ["length", 0.001],
-  "N·m": ["torque", 1],
-  "lbf·ft": ["torque", 0.45359237 * 9.80665 * 0.3048],
-  s: ["time", 1],
-  min: ["time", 60],
-  h: ["time", 3600],
-  "°C": ["temperature", 1],
-  A: ["current", 1],
-  V: ["voltage", 1],
-  Ω: ["resistance", 1],
-  bar: ["pressure", 1],
-  lx: ["light", 1],
-  "1": ["count", 1],
-};
+/** A unit in which a recipe writes a figure. */
+export type FigureUnit = NonNullable<Figure["unit"]>;
+
+/** Every one of them. */
+export const figureUnits: readonly FigureUnit[] = [
+  "mm",
+  "in",
+  "µm",
+  "N·m",
+  "lbf·ft",
+  "s",
+  "min",
+  "h",
+  "°C",
+  "A",
+  "V",
+  "Ω",
+  "bar",
+  "lx",
+  "1",
+];
 
 /** Between which values a kind of figure can lie, in the unit given. */
 export interface Bounds {
-  unit: keyof typeof units;
+  unit: FigureUnit;
   least: number;
   most: number;
 }

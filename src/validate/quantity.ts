@@ -1,5 +1,7 @@
+import { numberOf } from "../figures/inch.js";
+import { dimensionOf, valueIn } from "../figures/quantity.js";
 import type { Figure } from "../model/generated/recipe.js";
-import { plausible, units } from "./plausible.js";
+import { type FigureUnit, figureUnits, plausible } from "./plausible.js";
 
 /** A number as somebody may have written it: plain, or an inch fraction with or without a whole part. */
 export interface Written {
@@ -9,33 +11,31 @@ export interface Written {
 
 /** Reads 3, 0.25, '5/16' and '1 1/8'. */
 export function written(value: number | string): Written {
-  if (typeof value === "number") return { text: String(value), value };
-  const [fraction = "", whole = "0"] = value.split(" ").reverse();
-  const [over = 0, under = 1] = fraction.split("/").map(Number);
-  return { text: value, value: Number(whole) + over / under };
+  const text = String(value);
+  return { text, value: typeof value === "number" ? value : (numberOf(value) ?? Number.NaN) };
 }
 
 /** Whether a unit measures what a kind of figure is. */
-export function fitsKind(kind: Figure["kind"], unit: string): boolean {
-  return units[unit]?.[0] === units[plausible[kind].unit]?.[0];
+export function fitsKind(kind: Figure["kind"], unit: FigureUnit): boolean {
+  return dimensionOf(unit) === dimensionOf(plausible[kind].unit);
 }
 
 /** Whether a number with a unit lies within the bounds of its kind. */
-export function isPlausible(kind: Figure["kind"], value: number, unit: string): boolean {
+export function isPlausible(kind: Figure["kind"], value: number, unit: FigureUnit): boolean {
   const { least, most, unit: own } = plausible[kind];
-  const factor = (name: string): number => units[name]?.[1] ?? Number.NaN;
-  const size = (value * factor(unit)) / factor(own);
-  return fitsKind(kind, unit) && size >= least && size <= most;
+  if (!fitsKind(kind, unit)) return false;
+  const size = valueIn({ value, unit }, own);
+  return size >= least && size <= most;
 }
 
 /** What may have been meant by an implausible figure: the first of the usual slips that makes sense. */
-export function meant(kind: Figure["kind"], value: number | string, unit: string): string[] {
-  const other = Object.keys(units).filter((one) => one !== unit && fitsKind(kind, one));
-  const slips: [Written, string][] = [
-    ...slipsOf(value).map((one): [Written, string] => [one, unit]),
+export function meant(kind: Figure["kind"], value: number | string, unit: FigureUnit): string[] {
+  const other = figureUnits.filter((one) => one !== unit && fitsKind(kind, one));
+  const slips: [Written, FigureUnit][] = [
+    ...slipsOf(value).map((one): [Written, FigureUnit] => [one, unit]),
     ...(typeof value === "string"
       ? []
-      : other.map((one): [Written, string] => [written(value), one])),
+      : other.map((one): [Written, FigureUnit] => [written(value), one])),
   ];
   const hit = slips.find(([one, as]) => isPlausible(kind, one.value, as));
   return hit ? [`Did you mean ${hit[0].text}${hit[1] === "1" ? "" : ` ${hit[1]}`}?`] : [];

@@ -81,6 +81,18 @@ describe("what has no sound answer is refused, with what may have been meant", (
       "outside 0.5 to 3.2 mm",
       "Did you mean 1.2 mm?",
     ],
+    [
+      "plug-weld-count",
+      { ...plug, sheet: "0.3 mm" },
+      "outside 0.5 to 3.2 mm",
+      "Did you mean 3 mm?",
+    ],
+    [
+      "spindle-speed",
+      { tool: "drill", diameter: "40 1/8 in" },
+      "outside 1 to 80 mm",
+      "Did you mean 1/8 in?",
+    ],
     ["plug-weld-count", { ...plug, sheet: "-0.8 mm" }, "outside 0.5 to 3.2 mm", ""],
     [
       "plug-weld-count",

@@ -1,5 +1,5 @@
 import { type PlacedFigure, figuresOf } from "../figures.js";
-import { plausible } from "../plausible.js";
+import { type FigureUnit, plausible } from "../plausible.js";
 import { fitsKind, isPlausible, meant, written } from "../quantity.js";
 import type { Report, Rule } from "../rule.js";
 
@@ -49,7 +49,7 @@ function bound(
   { figure: { kind } }: PlacedFigure,
   key: "value" | "to",
   value: number | string | undefined,
-  unit: string,
+  unit: FigureUnit,
   tell: Tell,
 ): void {
   if (value === undefined || isPlausible(kind, written(value).value, unit)) return;

@@ -27,6 +27,8 @@ const gmaw = [
     [
       [{ sheet: "0.6 mm" }, 25],
       [{ sheet: "0.8 mm" }, 30],
+      [{ sheet: "0.9 mm" }, 30, { note: "the range over the rows on both sides" }],
+      [{ sheet: "0.9 mm" }, 55, { end: "to" }],
       [{ sheet: "0.8 mm" }, 40, { end: "to" }],
       [{ sheet: "1 mm" }, 50],
       [{ sheet: "1.2 mm" }, 70, { end: "to", note: "two makers agree" }],

@@ -168,7 +168,7 @@ const count = [
       [
         { sheet: "3 mm", hole: "5 mm", welds: "10", steel: "mild" },
         3564,
-        { note: "the sheet tears before the weld shears, 0.6·480·π/4·25 = 5655 N" },
+        { note: "the weld itself would bear 0.6·480·π/4·25 = 5655 N" },
       ],
     ],
   ),

@@ -86,6 +86,27 @@ const isoProof: Row[] = Object.entries(isoLoads).flatMap(([thread, loads]) =>
   ),
 );
 
+const isoRare = rowsOf(
+  {
+    figure: "proof-load",
+    result: "proof load",
+    unit: "N",
+    source: "ISO 898-1, proof loads, coarse pitch",
+    status: "memory",
+    rel: 0.006,
+  },
+  [
+    [{ thread: "M8", class: "5.6" }, 10200],
+    [{ thread: "M8", class: "6.8" }, 16100],
+    [{ thread: "M8", class: "9.8" }, 23800],
+    [{ thread: "M10", class: "5.6" }, 16200],
+    [{ thread: "M10", class: "6.8" }, 25500],
+    [{ thread: "M10", class: "9.8" }, 37700],
+    [{ thread: "M18", class: "8.8" }, 115000],
+    [{ thread: "M20", class: "8.8" }, 147000],
+  ],
+);
+
 const saeProof = rowsOf(
   {
     figure: "proof-load",
@@ -111,6 +132,7 @@ const saeProof = rowsOf(
     [{ thread: "1/2-13", class: "grade-5" }, 12100],
     [{ thread: "1/2-20", class: "grade-5" }, 13600],
     [{ thread: "9/16-12", class: "grade-5" }, 15500],
+    [{ thread: "3/4-10", class: "grade-2" }, 18400],
     [{ thread: "1/4-28", class: "grade-8" }, 4350],
     [{ thread: "5/16-24", class: "grade-8" }, 6950],
     [{ thread: "3/8-16", class: "grade-8" }, 9300],
@@ -253,6 +275,7 @@ export const threadRows: readonly Row[] = [
   ...metricArea,
   ...unifiedArea,
   ...isoProof,
+  ...isoRare,
   ...saeProof,
   ...tapDrills,
   ...fractions,
