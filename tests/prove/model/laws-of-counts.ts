@@ -71,7 +71,14 @@ export function welds(tale: Tale): boolean {
       (one) => one.verb === "peel" && one.at < at && tale.releasedBetween(one.key, one.at, at),
     );
   const onCar = tale.events.filter(({ verb, thing }) => verb === "weld" && thing?.is === "joint");
-  return unequal || !onCar.every(peeled);
+  // "Holes through the layer that stays are closed" (law 12): after the last drilling before the weld.
+  const holed = ({ key, at }: Event): boolean => {
+    const drilled = tale.named(key, "drill", at).at(-1);
+    return (
+      drilled !== undefined && !tale.named(key, "close", at).some((one) => one.at > drilled.at)
+    );
+  };
+  return unequal || !onCar.every(peeled) || onCar.some(holed);
 }
 
 /** Law 14: what the start opened the end closes. */

@@ -28,12 +28,16 @@ function isUninspected(tale: Tale, key: string): boolean {
   return !tale.releasedBetween(key, last, tale.end, ({ independent }) => independent === true);
 }
 
-/** Law 8: what is destroyed is recorded first. */
+/**
+ * Law 8: what is destroyed is recorded first. Where no recipe records anything, nothing can be: "what is
+ * destroyed is recorded first" (DEVELOPERS.md) is broken then too.
+ */
 export function record(tale: Tale): boolean {
   const first = tale.events.find(({ kind }) => kind === "destroys");
   return (
     first !== undefined &&
-    !tale.world.records.every(({ change }) => tale.done(changeKey(change), first.at))
+    (tale.world.records.length === 0 ||
+      !tale.world.records.every(({ change }) => tale.done(changeKey(change), first.at)))
   );
 }
 

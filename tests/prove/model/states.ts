@@ -58,15 +58,18 @@ export function isOpen(tale: Tale, key: Key, at: number): boolean {
   return drilled > welded;
 }
 
-/** Whether an object is in the state that a word of `needs` names. */
+/**
+ * Whether an object is in the state that a word of `needs` names. A part in on trial counts as off: "for those
+ * parts alone cover is suspended" (law 11), and welding under it is refused by law 11 itself.
+ */
 export function isSo(tale: Tale, key: Key, word: string, at: number): boolean {
   switch (word) {
     case "off":
-      return whereIs(tale, key, at) === "off";
+      return ["off", "trial"].includes(whereIs(tale, key, at));
     case "on":
       return whereIs(tale, key, at) === "on";
     case "eased":
-      return ["eased", "off"].includes(whereIs(tale, key, at));
+      return ["eased", "off", "trial"].includes(whereIs(tale, key, at));
     case "live":
       return !isIsolated(tale, key, at);
     case "isolated":
