@@ -17,6 +17,8 @@ import { plugWeldCount } from "./plug-weld-count.js";
 import { plugWeldHole } from "./plug-weld-hole.js";
 import { plugWeldWire } from "./plug-weld-wire.js";
 import { proofLoad } from "./proof-load.js";
+import { reading } from "./reading.js";
+import { sides } from "./sides.js";
 import type { FigureRule } from "./rule.js";
 import { spindleSpeed } from "./spindle-speed.js";
 import { spotWeld } from "./spot-weld.js";
@@ -56,6 +58,8 @@ export const figures: readonly FigureRule[] = [
   fireWatch,
   square,
   diagonals,
+  sides,
+  reading,
   generalTolerance,
   convert,
   inchDrill,

@@ -149,6 +149,12 @@ describe("what has no sound answer is refused, with what may have been meant", (
       "f ends at 2000 mm",
     ],
     ["general-tolerance", { size: "2 mm", class: "v" }, "no value for 2 mm", "v begins above 3 mm"],
+    [
+      "wire-speed",
+      { current: "60 A", wire: "0.7 mm" },
+      "no published factor for 0.7 mm wire",
+      "0.6, 0.8 and 0.9 mm",
+    ],
     ["inch-drill", { size: "1 in" }, "no drill from 1 to 14 mm", ""],
     ["gauge", { gauge: "30" }, "gauge: '30' is outside", ""],
     ["lens-shade", { current: "900 A" }, "outside 10 to 500 A", "Did you mean 90 A?"],

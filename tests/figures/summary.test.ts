@@ -5,12 +5,18 @@ import { deviationOf, rows } from "./rows.js";
 
 const percent = (share: number): string => `${(100 * share).toFixed(2)} %`;
 
+function statusesOf(own: readonly Row[]): string {
+  const count = (status: Row["status"]): number =>
+    own.filter((row) => row.status === status).length;
+  return `rows ${own.length} (read ${count("read")}, memory ${count("memory")}, practice or by hand ${count("practice")})`;
+}
+
 function lineOf(name: string): string {
   const own = rows.filter(({ figure }) => figure === name);
   const agreeing = own.filter(({ disagrees }) => disagrees === undefined);
   const worst = Math.max(...agreeing.map((row) => deviationOf(row).share));
   const sources = [...new Set(agreeing.map(({ source, status }) => `${source} (${status})`))];
-  const counts = `${own.length} rows, ${own.length - agreeing.length} disagreeing`;
+  const counts = `${statusesOf(own)}; ${own.length - agreeing.length} disagree`;
   return [
     `${name}: ${counts}; worst deviation ${percent(worst)}`,
     ...sources.map((one) => `  ${one}`),
@@ -27,7 +33,7 @@ const disagreement = (row: Row): string => {
 it("the table of figures, rows and worst deviations is the one that is kept", async () => {
   const odd = rows.filter(({ disagrees }) => disagrees !== undefined);
   const text = [
-    `${rows.length} rows over ${figures.length} figures; deviation is of the published value, rows that agree only`,
+    `${figures.length} figures, ${statusesOf(rows)}; deviation is of the published value, rows that agree only`,
     "",
     ...figures.map(({ name }) => lineOf(name)),
     "",

@@ -82,9 +82,9 @@ const gmaw = [
       abs: 0.5,
     },
     [
-      [{ current: "62.5 A", wire: "0.6" }, 219],
-      [{ current: "62.5 A", wire: "0.9" }, 100],
-      [{ current: "62.5 A", wire: "0.8" }, 125, { source: "2 in/min per A", status: "memory" }],
+      [{ current: "62.5 A", wire: "0.6 mm" }, 219],
+      [{ current: "62.5 A", wire: "0.035 in" }, 100],
+      [{ current: "62.5 A", wire: "0.8 mm" }, 125, { source: "2 in/min per A", status: "memory" }],
     ],
   ),
   ...rowsOf(
@@ -96,7 +96,7 @@ const gmaw = [
       status: "read",
       abs: 0.005,
     },
-    [[{ current: "62.5 A", wire: "0.6" }, 5.56]],
+    [[{ current: "62.5 A", wire: "0.6 mm" }, 5.56]],
   ),
 ];
 

@@ -87,6 +87,37 @@ const doubt = rowsOf(
   [[{ first: "1300 mm", second: "1301 mm" }, 1.414]],
 );
 
+const undecided = "undecided: measure again, more surely";
+
+const readings = [
+  ...rowsOf(
+    {
+      figure: "sides",
+      result: "verdict",
+      source: "guard band of ISO 14253-1, worked by hand",
+      status: "memory",
+    },
+    [
+      [{ left: "4 mm", right: "4.5 mm", tolerance: "1 mm", uncertainty: "0.2 mm" }, "good"],
+      [{ left: "4 mm", right: "4.8 mm", tolerance: "1 mm", uncertainty: "0.2 mm" }, undecided],
+      [{ left: "4 mm", right: "5.5 mm", tolerance: "1 mm", uncertainty: "0.2 mm" }, "bad"],
+    ],
+  ),
+  ...rowsOf(
+    {
+      figure: "reading",
+      result: "verdict",
+      source: "guard band of ISO 14253-1, worked by hand",
+      status: "memory",
+    },
+    [
+      [{ nominal: "372 mm", measured: "372.4 mm", tolerance: "1.5 mm" }, "good"],
+      [{ nominal: "372 mm", measured: "373 mm", tolerance: "1.5 mm" }, undecided],
+      [{ nominal: "372 mm", measured: "375 mm", tolerance: "1.5 mm" }, "bad"],
+    ],
+  ),
+];
+
 const geometry = [
   ...rowsOf(
     {
@@ -135,4 +166,4 @@ const geometry = [
 ];
 
 /** Tolerances, squareness and diagonals. */
-export const dimensionRows: readonly Row[] = [...tolerances, ...doubt, ...geometry];
+export const dimensionRows: readonly Row[] = [...tolerances, ...doubt, ...readings, ...geometry];
