@@ -18,6 +18,7 @@ function program(): Command {
     .option("--large", "larger type")
     .option("--sheets <names>", "which sheets, with commas between")
     .option("--draft", "print although the plan does not prove, as a draft")
+    .option("--fillable", "make the boxes and lines fields to fill in on a screen")
     .option("--html", "write the sheets for a browser instead")
     .option("--strict", "count warnings as errors")
     .action(async (job: string, options: PrintCommandOptions) => {
@@ -30,10 +31,12 @@ function program(): Command {
     .action((job: string, options: PlanOptions) => {
       process.exitCode = planCommand(job, options);
     });
-  common(root.command("check [paths...]").description("prove plan files, or the whole library"))
+  common(
+    root.command("check [paths...]").description("prove plan files, packs, or the whole library"),
+  )
     .option("--strict", "count warnings as errors")
-    .action((paths: string[], options: CommonOptions & { strict?: boolean }) => {
-      process.exitCode = checkCommand(paths, options);
+    .action(async (paths: string[], options: CommonOptions & { strict?: boolean }) => {
+      process.exitCode = await checkCommand(paths, options);
     });
   return root;
 }

@@ -29,7 +29,9 @@ it("no stage imports another", () => {
 });
 
 it("only the pipeline imports stages", () => {
-  const outside = files.filter((file) => stageOf(file) === undefined && file !== "src/pipeline.ts");
+  const outside = files.filter(
+    (file) => stageOf(file) === undefined && !file.startsWith("src/pipeline"),
+  );
   const bad = outside.flatMap((file) =>
     importsOf(file).flatMap((path) => (stageOf(path) === undefined ? [] : [`${file}: ${path}`])),
   );

@@ -9,7 +9,14 @@ export async function printed(
   plan: PlanFile,
   options: Partial<PrintOptions> = {},
 ): Promise<Buffer> {
-  const all = { paper: "a4" as const, large: false, draft: false, html: false, ...options };
+  const all = {
+    paper: "a4" as const,
+    large: false,
+    draft: false,
+    html: false,
+    fillable: false,
+    ...options,
+  };
   const { value, diagnostics } = await print(opened, plan, all);
   const [first] = value ?? [];
   if (!first) throw new Error(diagnostics.map((d) => d.message).join("\n"));

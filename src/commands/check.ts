@@ -1,19 +1,19 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.js";
 import { hasErrors } from "../diagnostics/print.js";
 import type { Opened } from "../model/plan-file.js";
-import { open, planFrom, readFile } from "../pipeline.js";
+import { open, planFrom, readFile, readPack } from "../pipeline.js";
 import { everyJob } from "./every-job.js";
 import type { CommonOptions } from "./options.js";
 import { asJson, progressBar, report, say, sayJson, textsOf } from "./report.js";
 
-/** `countback check [PATH…]`: proves plan files, or every job of the library. */
-export function checkCommand(
+/** `countback check [PATH…]`: proves plan files, packs, or every job of the library. */
+export async function checkCommand(
   paths: readonly string[],
   options: CommonOptions & { strict?: boolean },
-): number {
+): Promise<number> {
   const library = open(options.library);
   const opened = library.value;
-  const files = paths.map(readFile);
+  const files = await Promise.all(paths.map(readPlan));
   const sources = [
     ...(opened?.sources ?? []),
     ...files.flatMap(({ value }) => (value ? [value] : [])),
@@ -32,6 +32,11 @@ export function checkCommand(
 
 function exitOf(diagnostics: readonly Diagnostic[], { strict = false }): number {
   return hasErrors(diagnostics) || (strict && diagnostics.length > 0) ? 1 : 0;
+}
+
+/** A plan file, or the plan that a printed pack carries. */
+async function readPlan(path: string): Promise<ReturnType<typeof readFile>> {
+  return path.endsWith(".pdf") ? readPack(path) : readFile(path);
 }
 
 function proveAll(opened: Opened, options: CommonOptions): Diagnostic[] {

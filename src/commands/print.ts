@@ -13,6 +13,7 @@ export interface PrintCommandOptions extends CommonOptions, Pick<PrintOptions, "
   large?: boolean;
   draft?: boolean;
   html?: boolean;
+  fillable?: boolean;
   strict?: boolean;
   sheets?: string;
 }
@@ -25,8 +26,8 @@ export async function printCommand(job: string, options: PrintCommandOptions): P
   const textOf = textsOf(sources);
   const failed = report(diagnostics, textOf, options);
   if (!opened || !value || (failed && !options.draft)) return 1;
-  const { paper, large = false, draft = false, html = false } = options;
-  const printed = await print(opened, value, { paper, large, draft, html, ...sheets });
+  const { paper, large = false, draft = false, html = false, fillable = false } = options;
+  const printed = await print(opened, value, { paper, large, draft, html, fillable, ...sheets });
   const unprintable = report(printed.diagnostics, textOf, options);
   if (!printed.value || hasErrors(printed.diagnostics)) return unprintable;
   tell(value, writeAll(options.out, printed.value), options);

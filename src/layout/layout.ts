@@ -49,7 +49,8 @@ export function layout(html: string, css: StyleText, paper: Paper): Outcome<Laid
   }
   pages.forEach((page, i) => run(sheet, page, i + 1, pages.length));
   const { "data-title": title = "", lang = "en", "data-watermark": watermark = "" } = root.attribs;
-  const value = { title, lang, watermark, ...size, pages, tree };
+  const name = title.split(":")[0] ?? "";
+  const value = { name, title, lang, watermark, ...size, pages, tree };
   return { value, diagnostics: [...diagnostics, ...[...lacking].map(missingGlyph)] };
 }
 

@@ -52,6 +52,8 @@ export interface Page {
 
 /** A sheet laid out: pages of one size, and the tree in which it is read. */
 export interface LaidSheet {
+  /** Its short name, as it stands on the sheet. */
+  name: string;
   title: string;
   lang: string;
   width: number;

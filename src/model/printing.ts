@@ -8,6 +8,8 @@ export interface PrintOptions {
   /** Print although the plan does not prove, with DRAFT across every page. */
   draft: boolean;
   html: boolean;
+  /** Boxes and lines become fields that can be filled in on a screen. */
+  fillable?: boolean;
   /** Which sheets, by name; all that apply where none is named. */
   sheets?: readonly string[];
 }

@@ -1,24 +1,47 @@
 import PDFDocument from "pdfkit";
-import type { Content, Face, Item, LaidSheet, Page } from "../model/page.js";
+import type { Content, Face, LaidSheet, Page, Tag } from "../model/page.js";
+import { type Attachment, attach } from "./attach.js";
 import { bookmarks } from "./bookmarks.js";
+import { draw, drawWatermark } from "./draw.js";
+import { Fields } from "./fields.js";
 import { escapeMetadata } from "./metadata.js";
-import { growTree } from "./tree.js";
+import { pageLabels } from "./labels.js";
+import { type Marked, growTree } from "./tree.js";
 
-/** What the file says of itself beside its title. */
+/** What a file says of itself, and what goes into it beside its sheets. */
 export interface About {
+  title: string;
   revision: string;
+  /** Boxes and lines become fields that can be filled in on a screen. */
+  fillable: boolean;
+  attachments: readonly Attachment[];
   fontFile: (face: Face) => Buffer;
 }
 
-/** The marked runs of each piece of content, in the order of painting. */
-export type Marked = Map<Content, PDFKit.PDFStructureContent>;
-
 const faces: readonly Face[] = ["regular", "bold", "italic", "wide", "wide-bold"];
-const creation = new Date(0);
 
-/** Paints a laid sheet as a tagged PDF; the same sheet gives the same bytes. */
-export async function paint(sheet: LaidSheet, about: About): Promise<Buffer> {
-  const { title, lang, pages, tree } = sheet;
+/** The one date that is written into files, so that the same input gives the same bytes. */
+export const creation = new Date(0);
+
+/** Paints laid sheets one after the other into a tagged PDF; the same sheets give the same bytes. */
+export async function paint(sheets: readonly LaidSheet[], about: About): Promise<Buffer> {
+  const doc = newDocument(sheets[0]?.lang ?? "en", about);
+  escapeMetadata(doc);
+  for (const face of faces) doc.registerFont(face, about.fontFile(face));
+  const bytes = collect(doc);
+  const marked: Marked = new Map();
+  for (const sheet of sheets) for (const page of sheet.pages) paintPage(doc, sheet, page, marked);
+  bookmarks(doc, sheets);
+  pageLabels(doc, sheets);
+  const fields = about.fillable ? new Fields(doc) : undefined;
+  growTree(doc, treeOf(sheets), marked, fields);
+  fields?.end();
+  attach(doc, about.attachments, creation);
+  doc.end();
+  return bytes;
+}
+
+function newDocument(lang: string, { title, revision }: About): PDFKit.PDFDocument {
   const options: Omit<PDFKit.PDFDocumentOptions, "font" | "subset"> & {
     font: null;
     subset: "PDF/UA";
@@ -35,20 +58,19 @@ export async function paint(sheet: LaidSheet, about: About): Promise<Buffer> {
       Title: title,
       Creator: "Countback",
       Producer: "Countback",
-      Keywords: `revision ${about.revision}`,
+      Keywords: `revision ${revision}`,
       CreationDate: creation,
     },
   };
-  const doc = new PDFDocument(options as unknown as PDFKit.PDFDocumentOptions);
-  escapeMetadata(doc);
-  for (const face of faces) doc.registerFont(face, about.fontFile(face));
-  const bytes = collect(doc);
-  const marked: Marked = new Map();
-  for (const page of pages) paintPage(doc, sheet, page, marked);
-  bookmarks(doc, pages);
-  growTree(doc, tree, marked);
-  doc.end();
-  return bytes;
+  return new PDFDocument(options as unknown as PDFKit.PDFDocumentOptions);
+}
+
+/** Several sheets are parts of one document; one sheet is the document. */
+function treeOf(sheets: readonly LaidSheet[]): Tag {
+  const [only] = sheets;
+  if (only && sheets.length === 1) return only.tree;
+  const parts = sheets.map(({ tree }): Tag => ({ ...tree, type: "Part" }));
+  return { type: "Document", children: parts };
 }
 
 function collect(doc: PDFKit.PDFDocument): Promise<Buffer> {
@@ -68,6 +90,7 @@ function paintPage(
   marked: Marked,
 ): void {
   doc.addPage({ size: [width, height], margin: 0 });
+  const at = doc.bufferedPageRange().count - 1;
   doc.markContent("Artifact", { type: "Layout" });
   if (watermark !== "") drawWatermark(doc, watermark, width, height);
   let open: Content | undefined;
@@ -79,6 +102,9 @@ function paintPage(
       open = content;
     }
     draw(doc, item);
+    const run = content && marked.get(content);
+    if (run && item.is === "field")
+      run.field = { page: at, x: item.x, y: item.y, w: item.w, h: item.h };
   }
   doc.endMarkedContent();
 }
@@ -90,63 +116,6 @@ function mark(doc: PDFKit.PDFDocument, content: Content | undefined, marked: Mar
   }
   const run = doc.markStructureContent(content.of.type);
   const before = marked.get(content);
-  if (before) before.push(run);
-  else marked.set(content, run);
-}
-
-function draw(doc: PDFKit.PDFDocument, item: Item): void {
-  switch (item.is) {
-    case "text":
-      doc.font(item.face).fontSize(item.size).fillColor(item.color);
-      doc.text(item.text, item.x, item.y, { lineBreak: false, baseline: "alphabetic" });
-      break;
-    case "fill":
-      doc.rect(item.x, item.y, item.w, item.h).fill(item.color);
-      break;
-    case "line":
-      doc.lineWidth(item.width);
-      if (item.dashed) doc.dash(2.4, { space: 1.8 });
-      doc.moveTo(item.x, item.y).lineTo(item.x2, item.y2).stroke(item.color);
-      doc.undash();
-      break;
-    case "field":
-      drawField(doc, item);
-      break;
-    case "path":
-      doc
-        .save()
-        .translate(item.x, item.y)
-        .scale(item.scale)
-        .path(item.d)
-        .fill(item.color)
-        .restore();
-  }
-}
-
-function drawField(doc: PDFKit.PDFDocument, { x, y, w, h, content }: Item & { is: "field" }): void {
-  if (content.of.field === "box") {
-    doc
-      .lineWidth(0.9)
-      .rect(x + 0.45, y + 0.45, w - 0.9, h - 0.9)
-      .stroke("#000000");
-    return;
-  }
-  doc
-    .lineWidth(0.6)
-    .moveTo(x, y + h)
-    .lineTo(x + w, y + h)
-    .stroke("#000000");
-}
-
-/** One word across the page, light enough to read the sheet through it. */
-function drawWatermark(doc: PDFKit.PDFDocument, word: string, width: number, height: number): void {
-  const size = width / (word.length * 0.62);
-  doc.save().rotate(-52, { origin: [width / 2, height / 2] });
-  doc.font("bold").fontSize(size).fillColor("#D4D4D4");
-  const across = doc.widthOfString(word);
-  doc.text(word, (width - across) / 2, height / 2 + size * 0.35, {
-    lineBreak: false,
-    baseline: "alphabetic",
-  });
-  doc.restore();
+  if (before) before.run.push(run);
+  else marked.set(content, { run });
 }

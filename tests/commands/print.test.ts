@@ -26,7 +26,7 @@ function brokenPlan(folder: string): string {
 }
 
 const sheets = ["checklist", "count"];
-const names = sheets.map((sheet) => `floor-paint-${sheet}.pdf`);
+const names = [...sheets, "pack"].map((sheet) => `floor-paint-${sheet}.pdf`);
 
 describe("print", () => {
   it("writes the checklist of a job and says what it took from the range", () => {

@@ -1,0 +1,59 @@
+import { fileURLToPath } from "node:url";
+import type { Outcome } from "../diagnostics/diagnostic.js";
+import { hasErrors } from "../diagnostics/print.js";
+import type { CarFile } from "../model/generated/car.js";
+import type { FoundFile } from "../model/generated/found.js";
+import type { Filed } from "../model/library.js";
+import type { Opened } from "../model/plan-file.js";
+import type { Source } from "../model/source.js";
+import type { Words } from "../model/words.js";
+import { attachedText } from "../read/attached.js";
+import { parse } from "../read/parse.js";
+import { readLibrary, readOne } from "../read/read.js";
+import { validateCar } from "../validate/validate-car.js";
+import { validate, validateOne } from "../validate/validate.js";
+
+/** The library that comes with the package. */
+export const ownLibrary = fileURLToPath(new URL("../../recipes", import.meta.url));
+
+/** Reads and validates a library: files become typed recipes, ranges and cars. */
+export function open(folder: string): Outcome<Opened> {
+  const read = readLibrary(folder);
+  const sources = read.value ?? [];
+  const { value, diagnostics } = validate(sources, !hasErrors(read.diagnostics));
+  const words = readOne(fileURLToPath(new URL("../../templates/words.en.yaml", import.meta.url)))
+    .value?.value as Words;
+  const all = [...read.diagnostics, ...diagnostics];
+  return value
+    ? { value: { library: value, sources, words }, diagnostics: all }
+    : { diagnostics: all };
+}
+
+/** Reads a car file and holds it against the ranges of a library. */
+export function readCar(opened: Opened, path: string): Outcome<CarFile> & { sources: Source[] } {
+  const read = readOne(path);
+  if (!read.value) return { diagnostics: read.diagnostics, sources: [] };
+  const { value, diagnostics } = validateCar(read.value, opened.library);
+  return { ...(value ? { value } : {}), diagnostics, sources: [read.value] };
+}
+
+/** Reads a file of what was found and added during the work. */
+export function readFound(path: string): Outcome<Filed<FoundFile>> & { sources: Source[] } {
+  const { value: source, diagnostics } = readOne(path);
+  if (!source) return { diagnostics, sources: [] };
+  const found = validateOne<FoundFile>(source, "found");
+  const value = found.value && { value: { data: found.value, source } };
+  return { ...value, diagnostics: found.diagnostics, sources: [source] };
+}
+
+/** Reads the plan that a printed pack carries. */
+export async function readPack(path: string): Promise<Outcome<Source>> {
+  const text = await attachedText(path, "plan.json");
+  if (text !== undefined) return parse(`${path}/plan.json`, text);
+  const message = `'${path}' carries no plan.`;
+  const hints = ["Only a pack carries its plan; a sheet by itself does not."];
+  return { diagnostics: [{ code: "no-plan", message, hints, related: [] }] };
+}
+
+/** Reads one file with the positions of its values. */
+export const readFile = readOne;

@@ -1,0 +1,126 @@
+import { readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import type { Outcome } from "../diagnostics/diagnostic.js";
+import { hasErrors } from "../diagnostics/print.js";
+import { fill } from "../fill/fill.js";
+import { page } from "../fill/page.js";
+import type { SheetInput } from "../fill/sheet.js";
+import { sheets } from "../fill/sheets.js";
+import { recipesFor } from "../find/find-job.js";
+import { fontFile } from "../layout/fonts.js";
+import { layout } from "../layout/layout.js";
+import type { LaidSheet } from "../model/page.js";
+import type { Opened, PlanFile } from "../model/plan-file.js";
+import type { PrintOptions, Printed } from "../model/printing.js";
+import type { Attachment } from "../paint/attach.js";
+import { paint } from "../paint/paint.js";
+import { rate } from "../rate/rate.js";
+import { digestOf } from "./digest.js";
+
+/** Prints a plan's sheets, and all of them joined; a plan that does not prove prints as a draft only. */
+export async function print(
+  opened: Opened,
+  file: PlanFile,
+  options: PrintOptions,
+): Promise<Outcome<Printed[]>> {
+  const input = inputOf(file, options);
+  const wanted = sheets.filter(
+    (sheet) => (options.sheets?.includes(sheet.name) ?? true) && sheet.applies(input),
+  );
+  const nameOf = (sheet: string): string =>
+    [file.car.id, file.job.split("/").at(-1), sheet].filter(Boolean).join("-");
+  const filled = wanted.map((sheet) => ({
+    name: nameOf(sheet.name),
+    html: fill(sheet, input, opened.words),
+  }));
+  const css = styleText();
+  if (options.html)
+    return { value: filled.map((one) => browserPage(one, css.text)), diagnostics: [] };
+  const laid: { name: string; sheet: LaidSheet }[] = [];
+  for (const { name, html } of filled) {
+    const { value: sheet, diagnostics } = layout(html, css, options.paper);
+    if (!sheet || hasErrors(diagnostics)) return { diagnostics };
+    laid.push({ name, sheet });
+  }
+  const common = { revision: input.revision, fillable: options.fillable ?? false, fontFile };
+  const attachments = attachmentsOf(opened, file);
+  const printed: Printed[] = [];
+  for (const { name, sheet } of laid) {
+    const about = { ...common, title: sheet.title, attachments: [] };
+    printed.push({ name: `${name}.pdf`, bytes: await paint([sheet], about) });
+  }
+  if (laid.length > 1) {
+    const title = `${file.brief.title}: all sheets`;
+    const about = { ...common, title, attachments };
+    const bytes = await paint(
+      laid.map(({ sheet }) => sheet),
+      about,
+    );
+    printed.push({ name: `${nameOf("pack")}.pdf`, bytes });
+  }
+  return { value: printed, diagnostics: [] };
+}
+
+function browserPage({ name, html }: { name: string; html: string }, css: string): Printed {
+  return { name: `${name}.html`, bytes: Buffer.from(page(html, css, name)) };
+}
+
+/** What goes into a pack: the plan, and every recipe that it was made from. */
+function attachmentsOf(opened: Opened, file: PlanFile): Attachment[] {
+  const used = new Set(file.brief.tasks.map((task) => task.recipe));
+  const sources = opened.library.ranges
+    .filter((range) => range.data.range === file.range)
+    .flatMap((range) => [
+      range.source,
+      ...recipesFor(opened.library, range)
+        .filter((one) => used.has(one.data.recipe))
+        .map((one) => one.source),
+    ]);
+  const json = JSON.stringify(file, null, 2);
+  return [
+    {
+      name: "plan.json",
+      about: "the proven plan",
+      type: "application/json",
+      relation: "Data",
+      bytes: Buffer.from(json),
+    },
+    ...sources.map(({ file: path, text }, i): Attachment => ({
+      name: `${String(i + 1).padStart(2, "0")}-${path.split("/").at(-1) ?? ""}`,
+      about: "a recipe that the plan was made from",
+      type: "application/yaml",
+      relation: "Source",
+      bytes: Buffer.from(text),
+    })),
+  ];
+}
+
+/** The names of all sheets. */
+export const sheetNames: readonly string[] = sheets.map((sheet) => sheet.name);
+
+function inputOf(file: PlanFile, { draft, large }: PrintOptions): SheetInput {
+  const { steps, count, brief, car } = file;
+  const revision = digestOf([file.job, car, steps, count]);
+  return {
+    steps,
+    count,
+    brief,
+    car,
+    revision: `${revision.slice(0, 4)} ${revision.slice(4)}`,
+    findings: file.proof.laws.flatMap((law) => law.findings),
+    ratings: rate(steps),
+    draft: draft || !isProven(file),
+    large,
+    ...(file.resume ? { resume: file.resume } : {}),
+  };
+}
+
+/** Whether every law holds. */
+export function isProven({ proof }: PlanFile): boolean {
+  return proof.laws.every(({ held }) => held);
+}
+
+function styleText(): { text: string; file: string } {
+  const file = fileURLToPath(new URL("../../templates/sheet.css", import.meta.url));
+  return { text: readFileSync(file, "utf8"), file };
+}

@@ -1,0 +1,129 @@
+import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
+import { beforeAll, describe, expect, it } from "vitest";
+import { print } from "../../src/index.js";
+import { countback } from "../countback.js";
+import { flat, has, run, treesOf } from "../pdf.js";
+import { planned, small } from "../plans.js";
+
+const folder = mkdtempSync(join(tmpdir(), "countback-pack-"));
+const { opened, value: plan } = planned({ job: "bar" });
+
+/** Prints all sheets of the bar job and gives each file's bytes by name. */
+async function sheets(fillable: boolean): Promise<Map<string, Buffer>> {
+  if (!plan) throw new Error("no plan");
+  const options = { paper: "a4" as const, large: false, draft: false, html: false, fillable };
+  const { value = [] } = await print(opened, plan, options);
+  for (const { name, bytes } of value) writeFileSync(join(folder, name), bytes);
+  return new Map(value.map(({ name, bytes }) => [name, bytes]));
+}
+
+const read = (bytes: Uint8Array) =>
+  getDocument({ data: new Uint8Array(bytes), verbosity: 0 }).promise;
+
+describe("the joined pack", () => {
+  let files: Map<string, Buffer>;
+  const pack = (): Buffer => files.get("bar-pack.pdf") ?? Buffer.alloc(0);
+  beforeAll(async () => {
+    files = await sheets(false);
+  });
+
+  it("holds the pages of every sheet, numbered within each", async () => {
+    const counts: number[] = [];
+    for (const [name, bytes] of files)
+      if (name !== "bar-pack.pdf") counts.push((await read(bytes)).numPages);
+    const document = await read(pack());
+    expect(counts.length).toBeGreaterThan(5);
+    expect(document.numPages).toBe(counts.reduce((sum, one) => sum + one, 0));
+    const labels = (await document.getPageLabels()) ?? [];
+    expect(labels[0]).toBe("Checklist 1");
+    expect(labels[counts[0] ?? 0]).toMatch(/^Count sheet 1$/);
+  });
+
+  it("has a bookmark for each sheet, and the headings of the sheet below it", async () => {
+    const outline = (await (await read(pack())).getOutline()) ?? [];
+    expect(outline).toHaveLength(files.size - 1);
+    expect(outline[0]?.title).toBe("Checklist: New cross bar");
+    expect(outline[0]?.items.length).toBeGreaterThan(0);
+  });
+
+  it("carries the plan and every recipe it was made from, byte for byte", async () => {
+    const carried = (await (await read(pack())).getAttachments()) as Record<
+      string,
+      { content: Uint8Array }
+    >;
+    const textOf = (name: string): string => Buffer.from(carried[name]?.content ?? []).toString();
+    expect(JSON.parse(textOf("plan.json"))).toEqual(JSON.parse(JSON.stringify(plan)));
+    expect(textOf("01-range.yaml")).toBe(readFileSync(`${small}/tiny/range.yaml`, "utf8"));
+    const bar = Object.keys(carried).find((name) => name.endsWith("-bar.yaml")) ?? "";
+    expect(textOf(bar)).toBe(readFileSync(`${small}/tiny/repair/bar.yaml`, "utf8"));
+  });
+
+  it("is proven again out of the PDF by check, and a sheet without a plan is refused", () => {
+    const check = (name: string) => countback(["check", join(folder, name), "--library", small]);
+    expect(check("bar-pack.pdf").code).toBe(0);
+    const sheet = check("bar-checklist.pdf");
+    expect(sheet.code).toBe(1);
+    expect(sheet.stderr).toContain("[no-plan]");
+    writeFileSync(join(folder, "torn.pdf"), pack().subarray(0, 2000));
+    expect(check("torn.pdf").code).toBe(2);
+  });
+
+  it.runIf(has("qpdf"))("is sound to qpdf", () => {
+    expect(run("qpdf", ["--check", join(folder, "bar-pack.pdf")])).toContain("No syntax");
+  });
+});
+
+interface Field {
+  id: string;
+  name: string;
+  type: string;
+  value: string;
+}
+
+describe("sheets to fill in on a screen", () => {
+  let bytes: Buffer;
+  let paper: Buffer;
+  beforeAll(async () => {
+    paper = (await sheets(false)).get("bar-checklist.pdf") ?? Buffer.alloc(0);
+    bytes = (await sheets(true)).get("bar-checklist.pdf") ?? Buffer.alloc(0);
+  });
+  const fieldsOf = async (file: Uint8Array): Promise<Field[]> => {
+    const found = await (await read(file)).getFieldObjects();
+    return Object.values(found ?? {}).flat() as Field[];
+  };
+
+  it("have a field for every box and line of the paper, which has none", async () => {
+    const trees = await treesOf(paper);
+    const printed = trees.flatMap(flat).filter(({ role }) => role === "Form");
+    const fields = await fieldsOf(bytes);
+    expect(fields.length).toBe(printed.length);
+    expect(new Set(fields.map((one) => one.name)).size).toBe(fields.length);
+    expect(await fieldsOf(paper)).toEqual([]);
+  });
+
+  it("keep what pdf.js ticks and writes, and poppler draws it", async () => {
+    const document = await read(bytes);
+    const fields = await fieldsOf(bytes);
+    const box = fields.find((one) => one.type === "checkbox");
+    const line = fields.find((one) => one.type === "text");
+    if (!box || !line) throw new Error("no fields");
+    document.annotationStorage.setValue(box.id, { value: true });
+    document.annotationStorage.setValue(line.id, { value: "0482" });
+    const saved = await document.saveDocument();
+    const after = await fieldsOf(saved);
+    expect(after.find((one) => one.name === box.name)?.value).toBe("On");
+    expect(after.find((one) => one.name === line.name)?.value).toBe("0482");
+    if (!has("pdftoppm")) return;
+    const [blank, filled] = [bytes, saved].map((file, i) => {
+      const path = join(folder, `fill-${i}`);
+      writeFileSync(`${path}.pdf`, file);
+      run("pdftoppm", ["-r", "50", "-f", "1", "-l", "2", "-png", `${path}.pdf`, path]);
+      const sheet = run("sh", ["-c", `cat ${path}-*.png | cksum`]);
+      return sheet;
+    });
+    expect(filled).not.toBe(blank);
+  });
+});
