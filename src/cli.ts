@@ -1,6 +1,7 @@
 #!/usr/bin/env node
 import { Command, CommanderError } from "commander";
 import { checkCommand } from "./commands/check.js";
+import { figureCommand } from "./commands/figure.js";
 import { type CommonOptions, WrongUse, choice, common } from "./commands/options.js";
 import { type PlanOptions, planCommand } from "./commands/plan.js";
 import { type PrintCommandOptions, printCommand } from "./commands/print.js";
@@ -37,6 +38,13 @@ function program(): Command {
     .option("--strict", "count warnings as errors")
     .action(async (paths: string[], options: CommonOptions & { strict?: boolean }) => {
       process.exitCode = await checkCommand(paths, options);
+    });
+  root
+    .command("figure [names...]")
+    .description("print one computed figure with its source: figure NAME input=value …")
+    .option("--json", "print JSON")
+    .action((names: string[], options: { json?: boolean }) => {
+      process.exitCode = figureCommand(names, options);
     });
   return root;
 }
