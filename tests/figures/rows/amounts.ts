@@ -50,6 +50,17 @@ const coating = [
 const amounts = [
   ...rowsOf(
     {
+      figure: "coverage",
+      result: "amount",
+      unit: "L",
+      source: "worked by hand: 3 coats of 2 m² at 10 m²/L, 40 % lost",
+      status: "practice",
+      abs: 0.0001,
+    },
+    [[{ area: "2 m²", film: "50 µm", solids: "50", coats: "3", loss: "0.4" }, 1]],
+  ),
+  ...rowsOf(
+    {
       figure: "bits-needed",
       result: "bits",
       unit: "1",

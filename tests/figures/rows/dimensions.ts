@@ -100,6 +100,7 @@ const readings = [
     [
       [{ left: "4 mm", right: "4.5 mm", tolerance: "1 mm", uncertainty: "0.2 mm" }, "good"],
       [{ left: "4 mm", right: "4.8 mm", tolerance: "1 mm", uncertainty: "0.2 mm" }, undecided],
+      [{ left: "4 mm", right: "5.1 mm", tolerance: "1 mm", uncertainty: "0.2 mm" }, undecided],
       [{ left: "4 mm", right: "5.5 mm", tolerance: "1 mm", uncertainty: "0.2 mm" }, "bad"],
     ],
   ),

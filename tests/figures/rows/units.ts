@@ -5,6 +5,8 @@ const nist = "NIST SP 811, appendix B.8";
 const msg = "Manufacturers' Standard Gauge for sheet steel";
 
 const memory = new Set<string>([
+  "100 ft/min",
+  "1 in/min",
   "1 bar",
   "1 lb/h",
   "1 ft³/h",
