@@ -3,7 +3,12 @@ import { bareFigure } from "./rules/bare-figure.js";
 import { blanks } from "./rules/blanks.js";
 import { carCounts } from "./rules/car-counts.js";
 import { carNames } from "./rules/car-names.js";
+import { conditionLast } from "./rules/condition-last.js";
 import { implausible } from "./rules/implausible.js";
+import { limitInNote } from "./rules/limit-in-note.js";
+import { longSentence } from "./rules/long-sentence.js";
+import { noWords } from "./rules/no-words.js";
+import { notACommand } from "./rules/not-a-command.js";
 import { options } from "./rules/options.js";
 import { rangeNames } from "./rules/range-names.js";
 import { recipeNames } from "./rules/recipe-names.js";
@@ -11,6 +16,8 @@ import { releases } from "./rules/releases.js";
 import { safetyNames } from "./rules/safety-names.js";
 import { shopNames } from "./rules/shop-names.js";
 import { twice } from "./rules/twice.js";
+import { twoInstructions } from "./rules/two-instructions.js";
+import { vagueWord } from "./rules/vague-word.js";
 
 /** Every rule of a library, in the order in which it speaks. */
 export const rules: readonly Rule[] = [
@@ -26,4 +33,11 @@ export const rules: readonly Rule[] = [
   implausible,
   bareFigure,
   blanks,
+  noWords,
+  longSentence,
+  twoInstructions,
+  notACommand,
+  conditionLast,
+  vagueWord,
+  limitInNote,
 ];

@@ -8,7 +8,6 @@ things: { lamp: cabin lamp }
 work:
   - drill: lamp
     say: Drill {pilot-hole} deep.
-    note: Keep {pilot-hole} clear.
     figures: &figures
       pilot-hole: { kind: pilot-hole, value: 3, unit: mm, source: practice }
   - pause: lamp-off
@@ -29,7 +28,6 @@ it("a figure named in any sentence of a step is printed with its unit", () => {
   });
   const [drill, pause, hold] = steps.filter((step) => step.task === "lamp");
   expect(drill?.says).toBe("Drill 3 mm deep.");
-  expect(drill?.note).toBe("Keep 3 mm clear.");
   expect(pause?.checks).toEqual(["The hole is 3 mm wide."]);
   expect(hold?.hold?.accept).toBe("The hole is 3 mm wide.");
 });

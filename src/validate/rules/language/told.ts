@@ -1,0 +1,64 @@
+import type { Library } from "../../../model/library.js";
+import type { Path, Source } from "../../../model/source.js";
+import { type Placed, stepsOf } from "../../steps.js";
+import { type PlacedText, textsOf } from "../../texts.js";
+import { sentencesOf } from "./sentences.js";
+
+/** What a text is for: it commands, states what is so, remarks, says how to avoid a hazard, or names one. */
+type Use = "do" | "state" | "note" | "avoid" | "hazard";
+
+/** A text that the sheet prints, sentence by sentence, and where it stands. */
+export interface Told {
+  use: Use;
+  sentences: readonly string[];
+  source: Source;
+  path: Path;
+}
+
+const uses: Readonly<Record<string, Use>> = {
+  say: "do",
+  back: "do",
+  accept: "state",
+  checks: "state",
+  note: "note",
+  hazard: "hazard",
+  avoid: "avoid",
+  consequence: "hazard",
+};
+
+/** Every text of a library's steps and safety messages. */
+export function toldIn({ recipes, catalogs }: Library): Told[] {
+  return [
+    ...recipes.flatMap(({ data, source }) =>
+      stepsOf(data).flatMap((placed) =>
+        [...textsOf(placed), ...warningsOf(placed)].map((text) => told(source, text)),
+      ),
+    ),
+    ...catalogs.flatMap(({ data, source }) =>
+      Object.entries(data.messages ?? {}).flatMap(([name, message]) =>
+        textsOfMessage(message, ["messages", name]).map((text) => told(source, text)),
+      ),
+    ),
+  ];
+}
+
+function warningsOf({ step, path }: Placed): PlacedText[] {
+  return (step.warn ?? []).flatMap((message, i) =>
+    typeof message === "string" ? [] : textsOfMessage(message, [...path, "warn", i]),
+  );
+}
+
+function textsOfMessage(
+  { hazard, avoid, consequence }: Readonly<Record<"hazard" | "avoid" | "consequence", string>>,
+  path: Path,
+): PlacedText[] {
+  return Object.entries({ hazard, avoid, consequence }).map(([key, text]) => ({
+    text,
+    path: [...path, key],
+  }));
+}
+
+function told(source: Source, { text, path }: PlacedText): Told {
+  const key = path.findLast((part) => typeof part === "string") ?? "";
+  return { use: uses[key] ?? "state", sentences: sentencesOf(text), source, path };
+}

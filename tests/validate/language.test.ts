@@ -1,0 +1,82 @@
+import { expect, it } from "vitest";
+import { commandsIn, isCommand } from "../../src/validate/rules/language/commands.js";
+import { bracketsIn, sentencesOf, wordsIn } from "../../src/validate/rules/language/sentences.js";
+import { vagueWords } from "../../src/validate/rules/vague-word.js";
+
+it("a colon ends a sentence for counting, a full stop inside a number does not", () => {
+  expect(sentencesOf("Fit: the 8.8 stud. Stop!")).toEqual(["Fit:", "the 8.8 stud.", "Stop!"]);
+});
+
+it.each([
+  ["Undo the screw.", 3],
+  ["Centre-punch the 24 spot-welds.", 4],
+  ["Drill to {hole} – no more.", 5],
+  ["Fit the plug (lip up, all round) now.", 5],
+  ["", 0],
+])("'%s' counts %i words", (sentence, words) => {
+  expect(wordsIn(sentence)).toBe(words);
+});
+
+it("a text in brackets is a sentence of its own", () => {
+  expect(bracketsIn("Fit it (lip up) and tick (here).")).toEqual(["lip up", "here"]);
+});
+
+it.each([
+  "Undo the screw.",
+  "Never tear it.",
+  "Bring the lead up.",
+  "Check that the lamp is off.",
+  "Search what must be dry.",
+  "If the nut sticks, oil it.",
+  "With two people, lift it.",
+  "When cold",
+  "Until",
+])("'%s' is a command", (sentence) => {
+  expect(isCommand(sentence)).toBe(true);
+});
+
+it.each([
+  "The screw comes out.",
+  "It is undone.",
+  "6 screws out.",
+  "{hole} deep.",
+  "Undoing the screw.",
+  "Screws are undone.",
+  "Belt bolts should go.",
+  "If the nut sticks, it is drilled out.",
+  "",
+])("'%s' is no command", (sentence) => {
+  expect(isCommand(sentence)).toBe(false);
+});
+
+it.each([
+  ["Undo the screw.", 1],
+  ["Undo the screw and lift it out.", 2],
+  ["Undo the screw, then lift up the tray and cap both ends.", 3],
+  ["Hold 2 clips, turn 3 screws and pull.", 2],
+  ["Cover the dash, the trims and the seals with cloth.", 1],
+  ["Push it down and past the column, and under the dash.", 1],
+  ["With the lid shut, turn it and lift it.", 2],
+  ["The tray is out and lift it.", 0],
+])("'%s' holds %i commands", (sentence, count) => {
+  expect(commandsIn(sentence)).toBe(count);
+});
+
+it.each(["The suitcase", "some-one", "a proper-noun", "awesome", "etched", "The bit is sharp"])(
+  "'%s' holds no vague word",
+  (sentence) => {
+    expect(vagueWords(sentence)).toEqual([]);
+  },
+);
+
+it("each vague word says what to write instead", () => {
+  const found = vagueWords("Firmly press some clips where possible, about 3 times or similar.");
+  expect(found.map(({ word }) => word)).toEqual([
+    "Firmly",
+    "where possible",
+    "some",
+    "about 3",
+    "or similar",
+  ]);
+  expect(found.filter(({ hint }) => !hint.endsWith("."))).toEqual([]);
+});
