@@ -25,11 +25,11 @@ describe.each(repairs)("the measurement sheet of $name", ({ opened, plan }) => {
     for (const { name } of named) expect(text).toContain(name.replace(/ \([^()]+\)$/, ""));
   });
 
-  it("puts the door gaps side by side, with a column for each time and for the difference", () => {
+  it("puts the door gaps side by side, with a column for each time and for how far they differ", () => {
     const gaps = again.find(({ steps }) => steps.some(({ verb }) => verb === "compare"));
     const steps = (gaps?.steps ?? []).map(({ n }) => `Step ${n}`);
     expect(steps.length).toBeGreaterThan(2);
-    expect(text).toContain(`What Unit ${steps.join(" ")} Difference`);
+    expect(text).toContain(`What Unit ${steps.join(" ")} Differs by`);
   });
 
   it("never pairs readings of two objects", () => {

@@ -12,7 +12,10 @@ export const hazards: Sheet = {
   view: (input, words) => ({
     ...headOf(input),
     messages: messagesOf(input, words),
-    signs: ["M", "W", "P"].map((kind) => ({ kind, signs: signsOf(kind, input.steps, words) })),
+    signs: ["M", "W", "P"].map((kind) => ({
+      title: words.phrases[`signs-${kind}`] ?? kind,
+      signs: signsOf(kind, input.steps, words),
+    })),
   }),
 };
 
