@@ -1,28 +1,44 @@
-import { isBegun, isIsolated, isParted, countIn } from "./states.js";
+import { type Thing, changeKey } from "../../../src/model/world.js";
+import { countIn, isBegun, isIsolated, isParted, outOfTurn, whereIs } from "./states.js";
 import { unmet } from "./laws-of-parts.js";
 import { type Event, type Tale, sum } from "./tale.js";
 
 const fresh = ({ fresh: some = 0 }: Event["change"]): number => some;
 
-/** Law 4: off and added equal back, renewed and left out; the place ends full. */
+/**
+ * Law 4: off and added equal back, renewed and left out; the place ends full. A place is opened with its part
+ * ("whatever was found there"). The range's own number is the other source also for the welds of a joint.
+ */
 export function count(tale: Tale): boolean {
-  return tale.all("fixing").some(({ key, fixing }) => {
-    const out = tale.past(key, tale.end, "out");
-    const back = tale.past(key, tale.end, "in");
-    const left = tale.past(key, tale.end, "leave-out");
-    if (fixing === undefined || out.length + back.length + left.length === 0) return false;
-    const [off, put, named] = [sum(out), sum(back), sum(left)];
-    const ends = countIn(tale, key, tale.end);
-    const lost = off > put + named;
-    const surplus = ends > fixing.full || put - sum(back, fresh) > off;
-    const short = ends + named < fixing.full;
-    const never = [...out, ...back].some(
-      ({ at }) =>
-        countIn(tale, key, at + 1) < 0 || countIn(tale, key, at + 1) > fixing.full + fixing.extra,
-    );
-    const unsaid = left.some(({ change }) => (change.reason ?? "") === "");
-    return lost || surplus || short || never || unsaid;
-  });
+  const otherWelds = tale.events.some(
+    ({ thing, change }) =>
+      thing?.welds !== undefined && change.count !== undefined && change.count !== thing.welds,
+  );
+  return otherWelds || tale.all("fixing").some((thing) => isMiscounted(tale, thing));
+}
+
+function isMiscounted(tale: Tale, { key, fixing, host = "" }: Thing): boolean {
+  const [out, back, left] = (["out", "in", "leave-out"] as const).map((effect) =>
+    tale.past(key, tale.end, effect),
+  ) as [Event[], Event[], Event[]];
+  const touched = [...out, ...back, ...left];
+  const partOff = tale.past(host, tale.end, "off").length > 0;
+  const partOn = whereIs(tale, host, tale.end) === "on";
+  if (fixing === undefined || (touched.length === 0 && !(partOff && partOn))) return false;
+  const [off, put, named] = [sum(out), sum(back), sum(left)];
+  const old = (at: number): number => {
+    const before = tale.past(key, at, "in");
+    return sum(before) - sum(before, fresh);
+  };
+  return (
+    touched.some(({ change: { count: n = 0, fresh: m = 0 } }) => n < 1 || m < 0 || m > n) ||
+    out.some(({ at }) => countIn(tale, key, at + 1) < 0) ||
+    back.some(({ at }) => countIn(tale, key, at + 1) > fixing.full) ||
+    back.some(({ at }) => old(at + 1) > sum(tale.past(key, at, "out"))) ||
+    left.some(({ change }) => (change.reason ?? "") === "") ||
+    off > put + named ||
+    countIn(tale, key, tale.end) + named !== fixing.full + fixing.extra
+  );
 }
 
 /** Law 5: a one-use fixing never goes back. */
@@ -54,6 +70,8 @@ export function joins(tale: Tale): boolean {
   });
   return (
     unmet(tale, 6) ||
+    outOfTurn(tale, "part-join", "make-join") ||
+    outOfTurn(tale, "isolate", "restore") ||
     tale.with("part-join", "make-join").some(live) ||
     tale.with("prove").some(dead) ||
     tale.all("supply").some(({ key }) => isIsolated(tale, key, tale.end)) ||
@@ -67,9 +85,10 @@ export function welds(tale: Tale): boolean {
     .all("joint")
     .some(({ key }) => sum(tale.named(key, "drill")) !== sum(tale.named(key, "weld")));
   const peeled = ({ at }: Event): boolean =>
-    tale.events.some(
-      (one) => one.verb === "peel" && one.at < at && tale.releasedBetween(one.key, one.at, at),
-    );
+    tale.all("thing").some(({ key }) => {
+      const peel = tale.named(key, "peel", at).at(-1);
+      return peel !== undefined && tale.releasedBetween(key, peel.at, at);
+    });
   const onCar = tale.events.filter(({ verb, thing }) => verb === "weld" && thing?.is === "joint");
   // "Holes through the layer that stays are closed" (law 12): after the last drilling before the weld.
   const holed = ({ key, at }: Event): boolean => {
@@ -81,7 +100,17 @@ export function welds(tale: Tale): boolean {
   return unequal || !onCar.every(peeled) || onCar.some(holed);
 }
 
-/** Law 14: what the start opened the end closes. */
+/** Law 14: what the start opened the end closes; a last line is signed, and nothing is done after it. */
 export function closing(tale: Tale): boolean {
-  return tale.with("begin", "end").some(({ key }) => isBegun(tale, key, tale.end));
+  const asked = tale.world.duties.map(({ change }) => changeKey(change));
+  const lines = asked.filter((one) => /^(sweep|sign) /.test(one));
+  const signed = tale.events.findLast(
+    ({ verb, change }) => verb === "sign" && asked.includes(changeKey(change)),
+  );
+  return (
+    outOfTurn(tale, "begin", "end") ||
+    tale.with("begin").some(({ key }) => isBegun(tale, key, tale.end)) ||
+    lines.some((one) => !tale.done(one)) ||
+    (signed !== undefined && signed.at < tale.end - 1)
+  );
 }

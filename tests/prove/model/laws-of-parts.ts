@@ -1,6 +1,7 @@
-import { type Key, type Thing, changeKey } from "../../../src/model/world.js";
-import { countIn, isOpen, isParted, isSo, letsGo, whereIs } from "./states.js";
-import type { Event, Tale } from "./tale.js";
+import type { Effect } from "../../../src/model/verbs.js";
+import { type Key, changeKey } from "../../../src/model/world.js";
+import { countIn, isOpen, isParted, isSeparated, isSo, letsGo, whereIs } from "./states.js";
+import { type Event, type Tale, sum } from "./tale.js";
 
 /** Needs of one law that a change does not find met. */
 export function unmet(tale: Tale, law: 1 | 6 | 15): boolean {
@@ -13,28 +14,44 @@ export function unmet(tale: Tale, law: 1 | 6 | 15): boolean {
   );
 }
 
-/** Law 1: a part comes off only when all that holds or covers it is off. */
+/**
+ * Law 1: a part comes off only when all that holds or covers it is off. The plan is simulated (part 3 of the
+ * design), so what lies under a cover is out of reach both ways, and nothing holds a part that is not there.
+ */
 export function access(tale: Tale): boolean {
   const held = ({ thing, at }: Event): boolean =>
     thing !== undefined &&
     (thing.holders.some((key) => !letsGo(tale, key, at)) ||
-      thing.weldedBy.some((key) => tale.named(key, "separate", at).length === 0));
-  const covered = ({ key, at }: Event): boolean =>
-    tale
-      .all("part")
-      .filter((over) => over.hides.includes(key))
-      .some((over) => ["on", "trial"].includes(whereIs(tale, over.key, at)));
+      thing.weldedBy.some((key) => !isSeparated(tale, key, at)));
   const tied = ({ thing, at }: Event): boolean =>
-    (thing?.easedBy ?? []).some(
-      (key) =>
-        !(tale.world.things.get(key)?.is === "part"
-          ? isSo(tale, key, "off", at)
-          : letsGo(tale, key, at)),
-    );
-  const leaving = tale.with("off", "cut-off");
+    thing?.easedBy.some((key) => !letsGo(tale, key, at)) ?? false;
   return (
-    unmet(tale, 1) || leaving.some(held) || leaving.some(covered) || tale.with("ease").some(tied)
+    unmet(tale, 1) ||
+    tale.with("off", "cut-off").some(held) ||
+    tale.with("ease").some(tied) ||
+    tale.events.some((one) => isCovered(tale, one)) ||
+    tale.with("in", "make-join").some((one) => holdsNothing(tale, one))
   );
+}
+
+const reaching: readonly Effect[] = [
+  ...(["off", "cut-off", "on", "fit-new", "ease", "settle"] as const),
+  ...(["out", "in", "part-join", "make-join"] as const),
+];
+
+function isCovered(tale: Tale, { key, thing, at, effect }: Event): boolean {
+  if (effect === undefined || !reaching.includes(effect)) return false;
+  return tale
+    .all("part")
+    .filter(({ hides }) => hides.includes(key) || hides.includes(thing?.host ?? ""))
+    .some((over) => whereIs(tale, over.key, at) === "on");
+}
+
+function holdsNothing(tale: Tale, { key, thing, at }: Event): boolean {
+  const host = tale.world.things.get(thing?.host ?? "");
+  if (host?.is !== "part") return false;
+  const where = whereIs(tale, host.key, at);
+  return where === "off" || (where === "eased" && host.easedBy.includes(key));
 }
 
 /** Law 2: a part goes on only when what it hides is back, finished and released. */
@@ -46,51 +63,73 @@ export function cover(tale: Tale): boolean {
 
 function mayBeHidden(tale: Tale, key: Key, at: number): boolean {
   const thing = tale.world.things.get(key);
-  if (thing?.is === "part") return whereIs(tale, key, at) === "on" || isLeftOff(tale, key, at);
-  if (thing?.is === "join") return !isParted(tale, key, at);
-  if (thing?.is === "surface") return isFinished(tale, thing, at);
+  if (thing === undefined || [key, ...thing.holders].some((one) => isLoose(tale, one, at)))
+    return false;
+  if (thing.is === "part") return whereIs(tale, key, at) === "on" || isLeftOff(tale, key, at);
+  if (thing.is !== "surface" && thing.is !== "joint") return true;
   const work = tale.worked(key, at).at(-1);
-  return work === undefined || (!isOpen(tale, key, at) && tale.releasedBetween(key, work.at, at));
-}
-
-function isFinished(tale: Tale, { key, finish, holders }: Thing, at: number): boolean {
-  const closed = holders.every(
-    (holder) =>
-      tale.past(holder, at, "out").length === 0 ||
-      countIn(tale, holder, at) >= (tale.world.things.get(holder)?.fixing?.full ?? 0),
-  );
-  const work = tale.worked(key, at).at(-1);
-  if (work === undefined) return closed;
   return (
-    closed &&
-    finish.every((word) => isSo(tale, key, word, at)) &&
-    tale.releasedBetween(key, work.at, at)
+    work === undefined ||
+    (!isOpen(tale, key, at) &&
+      thing.finish.every((word) => isSo(tale, key, word, at)) &&
+      tale.releasedBetween(key, work.at, at))
   );
 }
 
+/** A fixing or a join that was undone and is not all back. */
+function isLoose(tale: Tale, key: Key, at: number): boolean {
+  const fixing = tale.world.things.get(key)?.fixing;
+  if (fixing === undefined) return isParted(tale, key, at);
+  const touched = tale.past(key, at, "out", "in", "leave-out").length > 0;
+  const named = sum(tale.past(key, at, "leave-out"));
+  return touched && countIn(tale, key, at) + named < fixing.full;
+}
+
+/** A part is left off on purpose: it is off, and since it went the plan says so and why. */
 function isLeftOff(tale: Tale, key: Key, at: number): boolean {
-  const last = tale.last(key, at, "off", "cut-off", "on", "fit-new", "leave-off");
-  return last?.effect === "leave-off" && (last.change.reason ?? "") !== "";
+  const last = tale.last(key, at, "off", "cut-off", "take-out", "on", "fit-new", "leave-off");
+  const reason = last?.change.reason ?? "";
+  return whereIs(tale, key, at) === "off" && last?.effect === "leave-off" && reason !== "";
 }
 
-/** Law 3: what came off is on at the end, or left off for a reason. */
+/**
+ * Law 3: what came off, or was eased, is back at the end, or left off for a reason. A part that is not there
+ * cannot come off and one that is there cannot go on: such a plan is of another car.
+ */
 export function returned(tale: Tale): boolean {
-  return tale
-    .all("part")
-    .filter(({ key }) => tale.past(key, tale.end, "off", "cut-off").length > 0)
-    .some(({ key }) => whereIs(tale, key, tale.end) !== "on" && !isLeftOff(tale, key, tale.end));
+  const from = ({ key, at }: Event): string => whereIs(tale, key, at);
+  return (
+    tale.with("off", "cut-off").some((one) => !["on", "eased"].includes(from(one))) ||
+    tale.with("on", "fit-new").some((one) => from(one) === "on") ||
+    tale.with("ease").some((one) => from(one) !== "on") ||
+    tale.with("settle").some((one) => from(one) !== "eased") ||
+    tale.with("leave-off").some((one) => from(one) !== "off" || (one.change.reason ?? "") === "") ||
+    tale
+      .with("off", "cut-off", "ease")
+      .some(({ key }) => !isBack(tale, key) && !isLeftOff(tale, key, tale.end))
+  );
 }
 
-/** Law 11: a trial fit balances, and nothing is welded or closed in it. */
+/** A part left in on trial is law 11's. */
+function isBack(tale: Tale, key: Key): boolean {
+  return ["on", "trial"].includes(whereIs(tale, key, tale.end));
+}
+
+const joining = ["weld", "tack", "close", "seal", "paint"];
+
+/**
+ * Law 11: a trial fit balances, and nothing is welded or closed in it. To close is to seal or paint for good,
+ * to weld holes shut, or to put a part on; primer closes nothing.
+ */
 export function trialFit(tale: Tale): boolean {
-  const tried = tale.with("try-in");
-  const ends = ({ key, at }: Event): number =>
-    tale.with("take-out").find((one) => one.key === key && one.at > at)?.at ?? Infinity;
-  const closes = ({ kind, effect }: Event): boolean =>
-    kind === "hot" || kind === "wet" || effect === "on" || effect === "fit-new";
-  return tried.some(
-    (one) =>
-      ends(one) === Infinity ||
-      tale.events.some((other) => other.at > one.at && other.at < ends(one) && closes(other)),
+  const isTried = (key: Key, at: number): boolean => whereIs(tale, key, at) === "trial";
+  const parts = tale.all("part");
+  const closes = ({ verb, effect }: Event): boolean =>
+    joining.includes(verb) || effect === "on" || effect === "fit-new" || effect === "settle";
+  return (
+    tale.with("try-in").some(({ key, at }) => whereIs(tale, key, at) !== "off") ||
+    tale.with("take-out").some(({ key, at }) => !isTried(key, at)) ||
+    parts.some(({ key }) => isTried(key, tale.end)) ||
+    tale.events.some((one) => closes(one) && parts.some(({ key }) => isTried(key, one.at)))
   );
 }

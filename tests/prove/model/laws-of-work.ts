@@ -1,5 +1,6 @@
-import { changeKey } from "../../../src/model/world.js";
-import { isOpen, isSo } from "./states.js";
+import { verbs } from "../../../src/model/verbs.js";
+import { type Thing, changeKey } from "../../../src/model/world.js";
+import { isOpen, isSo, whereIs } from "./states.js";
 import { unmet } from "./laws-of-parts.js";
 import type { Event, Tale } from "./tale.js";
 
@@ -7,23 +8,26 @@ import type { Event, Tale } from "./tale.js";
 export function holds(tale: Tale): boolean {
   const early = ({ change, at }: Event): boolean =>
     (tale.world.gates.get(changeKey(change)) ?? []).some((key) => !isSo(tale, key, "released", at));
+  const asked = tale.world.duties.filter(({ change }) => verbs[change.verb]?.effect === "release");
   const critical = [...tale.world.things.values()].filter(
     (thing) => thing.critical !== undefined || thing.structural === true,
   );
-  return tale.events.some(early) || critical.some(({ key }) => isUninspected(tale, key));
+  return (
+    tale.events.some(early) ||
+    asked.some(({ change }) => !tale.done(changeKey(change))) ||
+    critical.some((thing) => isUninspected(tale, thing))
+  );
 }
 
-function isUninspected(tale: Tale, key: string): boolean {
-  const { holders = [] } = tale.world.things.get(key) ?? {};
-  const fitted = ["on", "fit-new", "settle"] as const;
+/** The last work on a critical part, on what holds it, or on the welds of a structural joint. */
+function isUninspected(tale: Tale, { key, is, holders }: Thing): boolean {
   const work = [
-    ...tale.past(key, tale.end, "off", "cut-off", "ease", ...fitted),
-    ...holders.flatMap((holder) =>
-      tale.past(holder, tale.end, "out", "in", "part-join", "make-join"),
-    ),
-    ...tale.worked(key, tale.end),
+    ...tale.past(key, tale.end, "off", "cut-off", "ease", "on", "fit-new", "settle"),
+    ...holders.flatMap((one) => tale.past(one, tale.end, "out", "in", "part-join", "make-join")),
+    ...["drill", "separate", "weld"].flatMap((verb) => tale.named(key, verb)),
   ];
-  if (work.length === 0) return false;
+  const leftOff = is === "part" && whereIs(tale, key, tale.end) === "off";
+  if (work.length === 0 || leftOff) return false;
   const last = Math.max(...work.map(({ at }) => at));
   return !tale.releasedBetween(key, last, tale.end, ({ independent }) => independent === true);
 }
@@ -41,68 +45,95 @@ export function record(tale: Tale): boolean {
   );
 }
 
-/** Law 9: before sparks all that the range asks for is safe; then a watch. */
+/**
+ * Law 9: before sparks all that the range asks for is safe; then a watch. "What must be watched is not
+ * disturbed before its time" (law 10): until the watch after any spark is over no part goes on and no supply
+ * comes back. The new part that the sparks are about to weld in is not closing.
+ */
 export function hotWork(tale: Tale): boolean {
   const { hot } = tale.world;
   const sparks = tale.events.filter(({ kind }) => kind === "hot");
-  const last = sparks.at(-1);
-  if (hot === undefined || last === undefined) return false;
-  const safe = (at: number): boolean =>
-    hot.needs.every(({ key, state }) => isSo(tale, key, state, at));
-  const watched = endOfWatch(tale, last.at, hot.watch);
-  const between = tale.events.filter(({ at }) => at > last.at && at < watched);
+  if (sparks.length > 0 && hot === undefined) return true;
+  const unsafe = ({ at }: Event): boolean =>
+    hot?.needs.some(({ key, state }) => !isSo(tale, key, state, at)) ?? false;
+  const closes = ({ effect, thing }: Event): boolean =>
+    effect === "on" ||
+    effect === "settle" ||
+    effect === "restore" ||
+    (effect === "fit-new" && thing?.weldedBy.length === 0);
   return (
-    watched === Infinity ||
-    sparks.some(({ at }) => !safe(at)) ||
-    between.some(({ at, effect }) => !safe(at + 1) || effect === "on" || effect === "restore")
+    isHot(tale, tale.end) ||
+    sparks.some(unsafe) ||
+    tale.events.some((one) => closes(one) && isHot(tale, one.at))
   );
 }
 
-/** Where the watch of the full time after a spark stands; nowhere is behind the end. */
-function endOfWatch(tale: Tale, spark: number, full: number): number {
-  const watch = tale.events.find(
-    ({ at, verb, change }) => at > spark && verb === "watch" && (change.minutes ?? 0) >= full,
+/** Sparks have flown before this place, and no watch of the full time stands between. */
+function isHot(tale: Tale, at: number): boolean {
+  const full = tale.world.hot?.watch ?? 0;
+  const spark = tale.events.findLast((one) => one.at < at && one.kind === "hot");
+  return (
+    spark !== undefined &&
+    !tale.events.some(
+      ({ at: then, verb, change }) =>
+        then > spark.at && then < at && verb === "watch" && (change.minutes ?? 0) >= full,
+    )
   );
-  return watch?.at ?? Infinity;
 }
 
-/** Law 10: what must cure has its wait; no night stop in an unsafe place. */
+/**
+ * Law 10: what must cure has its wait; no night stop in a fire watch, or under an unsupported load, which a
+ * part in on trial is, and a car whose open joint stands on nothing. A night stop is a pause point (part 2 of
+ * the design), so no other step is one.
+ */
 export function waiting(tale: Tale): boolean {
-  const sparks = tale.events.filter(({ kind }) => kind === "hot");
-  const inWatch = (at: number): boolean => {
-    const spark = sparks.findLast((one) => one.at < at);
-    return spark !== undefined && endOfWatch(tale, spark.at, tale.world.hot?.watch ?? 0) >= at;
-  };
+  const unsafe = (at: number): boolean =>
+    isHot(tale, at) ||
+    tale.all("part").some(({ key }) => whereIs(tale, key, at) === "trial") ||
+    (openedJoints(tale).some((key) => isOpen(tale, key, at)) && !stands(tale, at));
+  const nights = tale.events.filter(({ step }) => step.night);
   return (
     tale.events.some(({ kind, step }) => kind === "wet" && step.wait === "") ||
-    tale.events.some(({ step, at }) => step.night && step.does.length > 0 && inWatch(at + 1))
+    nights.some(({ verb, at }) => verb !== "pause" || unsafe(at))
   );
 }
 
-/** Law 13: while a structural joint is open the car stands, braced and still. */
-export function support(tale: Tale): boolean {
-  const { structural } = tale.world;
-  const opened = tale
+/** The structural joints that the plan opens. */
+function openedJoints(tale: Tale): string[] {
+  return tale
     .all("joint")
-    .filter((joint) => joint.structural === true)
-    .map(({ key }) => key)
-    .filter((key) => tale.events.some((one) => one.key === key && one.kind === "destroys"));
-  const first = tale.events.find((one) => one.kind === "destroys" && opened.includes(one.key));
-  if (structural === undefined || first === undefined) return false;
+    .filter(({ key, structural }) => structural === true && opensOf(tale, key).length > 0)
+    .map(({ key }) => key);
+}
+
+function opensOf(tale: Tale, key: string): Event[] {
+  return [...tale.named(key, "drill"), ...tale.named(key, "separate")];
+}
+
+function stands(tale: Tale, at: number): boolean {
+  const needs = tale.world.structural?.needs ?? [];
+  return needs.every(({ key, state }) => isSo(tale, key, state, at));
+}
+
+/** Law 13: while a structural joint is open the car stands, braced and still; gaps are compared after. */
+export function support(tale: Tale): boolean {
+  const opened = openedJoints(tale);
+  const { structural } = tale.world;
+  if (opened.length === 0) return false;
+  if (structural === undefined) return true;
   const open = (at: number): boolean => opened.some((key) => isOpen(tale, key, at));
-  const stands = (at: number): boolean =>
-    structural.needs.every(({ key, state }) => isSo(tale, key, state, at));
   const places = [...tale.events.map(({ at }) => at), tale.end];
+  const opens = opened.flatMap((key) => opensOf(tale, key));
+  const first = Math.min(...opens.map(({ at }) => at));
   const shut = 1 + places.findLastIndex((at) => open(at));
-  const compared = ({ key, verb, at }: Event): boolean =>
-    structural.compare.includes(key) && verb === "compare" && at >= shut;
+  const compared = (key: string): boolean =>
+    tale.named(key, "compare").some(({ at }) => at >= shut);
   return (
-    places.some((at) => open(at) && !stands(at)) ||
-    tale.events.some(
-      (one) => one.kind === "destroys" && opened.includes(one.key) && !stands(one.at),
-    ) ||
-    structural.compare.some((key) => tale.named(key, "measure", first.at).length === 0) ||
-    !structural.compare.every((key) => tale.events.some((one) => one.key === key && compared(one)))
+    places.some((at) => open(at) && !stands(tale, at)) ||
+    opens.some(({ at }) => !stands(tale, at)) ||
+    tale.events.some(({ verb, at }) => ["raise", "lower", "unbrace"].includes(verb) && open(at)) ||
+    structural.compare.some((key) => tale.named(key, "measure", first).length === 0) ||
+    !structural.compare.every(compared)
   );
 }
 

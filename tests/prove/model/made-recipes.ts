@@ -59,19 +59,19 @@ function partRecipe(seed: Seed, one: PartSeed, i: number): object {
     "needs-off": over,
     ...(seed.easy && i === 0 ? { "needs-eased": ["flap"] } : {}),
     ...(one.plug ? { "needs-isolated": ["power"] } : {}),
-    strip: i === 0 ? forget(seed, strip) : strip,
+    strip: i === 0 ? forget({ ...seed, nights: [] }, strip) : strip,
     refit: "reversed",
     ...(check.length > 0 ? { check } : {}),
     ...(one.plug ? { close: [{ try: `f${i}` }] } : {}),
   };
 }
 
-/** Leaves out what the writer of the recipe forgot. */
+/** Leaves out what the writer of the recipe forgot, and puts in the night stops where he wants them. */
 function forget({ forgets, nights }: Seed, steps: Steps): Steps {
-  return steps.flatMap((step, i) => {
-    if (forgets.includes(i) && steps.length > 1) return [];
-    return nights.includes(i) && !("lift-out" in step) ? [{ ...step, night: true }] : [step];
-  });
+  const kept = steps.filter((_, i) => !forgets.includes(i) || steps.length === 1);
+  return kept.flatMap((step, i) =>
+    nights.includes(i) ? [step, { pause: `stop-${i}`, night: true }] : [step],
+  );
 }
 
 function repair(seed: Seed): object {

@@ -1,31 +1,30 @@
-import { verbs } from "../../../src/model/verbs.js";
+import { type Effect, verbs } from "../../../src/model/verbs.js";
 import type { Key } from "../../../src/model/world.js";
 import { type Tale, sum } from "./tale.js";
 
-/** Where a part is at a place of the tale. */
+const moves = {
+  off: "off",
+  "cut-off": "off",
+  on: "on",
+  "fit-new": "on",
+  "try-in": "trial",
+  "take-out": "off",
+  ease: "eased",
+  settle: "on",
+} as const;
+
+/**
+ * Where a part is at a place of the tale. To leave a part off is a decision about a part that is off already:
+ * the word alone takes nothing out of the car.
+ */
 export function whereIs(tale: Tale, key: Key, at: number): "on" | "off" | "trial" | "eased" {
+  const last = tale.last(key, at, ...movers)?.effect;
   const part = tale.world.things.get(key);
-  const last = tale.last(
-    key,
-    at,
-    ...(["off", "cut-off", "on", "fit-new", "leave-off"] as const),
-    ...(["try-in", "take-out", "ease", "settle"] as const),
-  );
-  switch (last?.effect) {
-    case undefined:
-      return part?.absent === undefined ? "on" : "off";
-    case "on":
-    case "fit-new":
-    case "settle":
-      return "on";
-    case "try-in":
-      return "trial";
-    case "ease":
-      return "eased";
-    default:
-      return "off";
-  }
+  if (last === undefined) return part?.absent === undefined ? "on" : "off";
+  return moves[last as keyof typeof moves];
 }
+
+const movers = Object.keys(moves) as (keyof typeof moves)[];
 
 /** How many fixings are in at a place of the tale: what was there, less what came out, and what went in. */
 export function countIn(tale: Tale, key: Key, at: number): number {
@@ -51,11 +50,25 @@ export function isBegun(tale: Tale, key: Key, at: number): boolean {
   return tale.last(key, at, "begin", "end")?.effect === "begin";
 }
 
-/** More welds were drilled out of a joint than were put back, or it was parted and not welded since. */
+/** A joint is open from the drilling of its welds, or its parting, until as many welds are in again. */
 export function isOpen(tale: Tale, key: Key, at: number): boolean {
-  const drilled = sum(tale.named(key, "drill", at));
-  const welded = sum(tale.named(key, "weld", at));
-  return drilled > welded;
+  const welded = tale.named(key, "weld", at);
+  const parted = tale.named(key, "separate", at).at(-1)?.at ?? -1;
+  return sum(tale.named(key, "drill", at)) > sum(welded) || parted > (welded.at(-1)?.at ?? -1);
+}
+
+/** A joint lets go of what it welds in: it was separated, and not welded since. */
+export function isSeparated(tale: Tale, key: Key, at: number): boolean {
+  const welded = tale.named(key, "weld", at).at(-1)?.at ?? -1;
+  return tale.named(key, "separate", at).some((one) => one.at > welded);
+}
+
+/** A pair of effects on one object is out of turn: done twice, or taken back before it was done. */
+export function outOfTurn(tale: Tale, off: Effect, back: Effect): boolean {
+  return tale.with(off, back).some(({ key, at, effect }) => {
+    const before = tale.last(key, at, off, back)?.effect;
+    return effect === off ? before === off : before !== off;
+  });
 }
 
 /**
