@@ -13,8 +13,9 @@ export function marked(text: string, figures: Marked): string {
     const shown = escape(figure.text);
     return done.replace(shown, () => `${shown}<sup>${figure.mark}</sup>`);
   }, escape(text));
-  return html.replaceAll(
-    /_{3,}/g,
-    '<span class="blank figure" aria-label="write the value"></span>',
-  );
+  let lines = 0;
+  return html.replaceAll(/_{3,}/g, () => {
+    const name = ++lines === 1 ? "write the value" : `write value ${lines}`;
+    return `<span class="blank figure" aria-label="${name}"></span>`;
+  });
 }

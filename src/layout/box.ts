@@ -133,11 +133,21 @@ function pageNumber({ page, pages }: Building, element: Element): string | undef
 
 function fieldOf(element: Element, under: Tag): Content {
   const field = hasClass(element, "box") ? "box" : "line";
-  const tag: Tag = { type: "Form", field, alt: element.attribs["aria-label"] ?? "", children: [] };
+  const tag: Tag = { type: "Form", field, alt: spokenName(element), children: [] };
   under.children.push(tag);
   const content: Content = { of: tag };
   tag.children.push(content);
   return content;
+}
+
+/** What a screen reader says of a field: its label, after what the elements around it are about. */
+function spokenName(element: Element): string {
+  let name = element.attribs["aria-label"] ?? "";
+  for (let above = element.parent; above && isTag(above); above = above.parent) {
+    const about = above.attribs["data-about"] ?? "";
+    if (about !== "" && !name.startsWith(about)) name = `${about}, ${name}`;
+  }
+  return name;
 }
 
 function drawing(element: Element, style: Style): Inline {
