@@ -86,7 +86,7 @@ function isLoose(tale: Tale, key: Key, at: number): boolean {
 }
 
 /** A part is left off on purpose: it is off, and since it went the plan says so and why. */
-function isLeftOff(tale: Tale, key: Key, at: number): boolean {
+export function isLeftOff(tale: Tale, key: Key, at: number): boolean {
   const last = tale.last(key, at, "off", "cut-off", "take-out", "on", "fit-new", "leave-off");
   const reason = last?.change.reason ?? "";
   return whereIs(tale, key, at) === "off" && last?.effect === "leave-off" && reason !== "";
@@ -105,7 +105,7 @@ export function returned(tale: Tale): boolean {
     tale.with("settle").some((one) => from(one) !== "eased") ||
     tale.with("leave-off").some((one) => from(one) !== "off" || (one.change.reason ?? "") === "") ||
     tale
-      .with("off", "cut-off", "ease")
+      .with("off", "cut-off", "ease", "take-out")
       .some(({ key }) => !isBack(tale, key) && !isLeftOff(tale, key, tale.end))
   );
 }

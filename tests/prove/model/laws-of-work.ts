@@ -1,7 +1,7 @@
 import { verbs } from "../../../src/model/verbs.js";
 import { type Thing, changeKey } from "../../../src/model/world.js";
 import { isOpen, isSo, whereIs } from "./states.js";
-import { unmet } from "./laws-of-parts.js";
+import { isLeftOff, unmet } from "./laws-of-parts.js";
 import type { Event, Tale } from "./tale.js";
 
 /** Law 7: nothing behind a hold starts before its release; critical work ends inspected by another. */
@@ -20,14 +20,13 @@ export function holds(tale: Tale): boolean {
 }
 
 /** The last work on a critical part, on what holds it, or on the welds of a structural joint. */
-function isUninspected(tale: Tale, { key, is, holders }: Thing): boolean {
+function isUninspected(tale: Tale, { key, holders }: Thing): boolean {
   const work = [
     ...tale.past(key, tale.end, "off", "cut-off", "ease", "on", "fit-new", "settle"),
     ...holders.flatMap((one) => tale.past(one, tale.end, "out", "in", "part-join", "make-join")),
     ...["drill", "separate", "weld"].flatMap((verb) => tale.named(key, verb)),
   ];
-  const leftOff = is === "part" && whereIs(tale, key, tale.end) === "off";
-  if (work.length === 0 || leftOff) return false;
+  if (work.length === 0 || isLeftOff(tale, key, tale.end)) return false;
   const last = Math.max(...work.map(({ at }) => at));
   return !tale.releasedBetween(key, last, tale.end, ({ independent }) => independent === true);
 }
@@ -126,8 +125,11 @@ export function support(tale: Tale): boolean {
   const opens = opened.flatMap((key) => opensOf(tale, key));
   const first = Math.min(...opens.map(({ at }) => at));
   const shut = 1 + places.findLastIndex((at) => open(at));
-  const compared = (key: string): boolean =>
-    tale.named(key, "compare").some(({ at }) => at >= shut);
+  // "Recorded before and compared after": what is compared while a joint is open is compared too early.
+  const compared = (key: string): boolean => {
+    const all = tale.named(key, "compare");
+    return all.some(({ at }) => at >= shut) && !all.some(({ at }) => open(at));
+  };
   return (
     places.some((at) => open(at) && !stands(tale, at)) ||
     opens.some(({ at }) => !stands(tale, at)) ||

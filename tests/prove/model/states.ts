@@ -104,10 +104,13 @@ export function isSo(tale: Tale, key: Key, word: string, at: number): boolean {
   }
 }
 
+/** A setting holds from the move until the part is handled; work holds until the surface is bared again. */
 function isSetOrWorked(tale: Tale, key: Key, word: string, at: number): boolean {
   const since = tale.named(key, "bare", at).at(-1)?.at ?? -1;
+  const move = tale.last(key, at, "move");
+  const handled = tale.last(key, at, ...movers)?.at ?? -1;
   return (
-    tale.last(key, at, "move")?.change.to === word ||
+    (move !== undefined && move.at > handled && move.change.to === word) ||
     tale.past(key, at, "work").some((one) => one.at >= since && verbs[one.verb]?.gives === word)
   );
 }

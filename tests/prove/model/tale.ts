@@ -22,7 +22,17 @@ export interface Event {
 }
 
 /** Work that looks at a thing and leaves it as it was. */
-const looks = ["compare", "find", "inspect", "look-at", "measure", "photograph", "tally", "test"];
+const looks = [
+  "compare",
+  "find",
+  "inspect",
+  "look-at",
+  "mark",
+  "measure",
+  "photograph",
+  "tally",
+  "test",
+];
 
 /**
  * A whole plan seen at once: the row of its changes, told to the end. Nothing is played through; a law is
