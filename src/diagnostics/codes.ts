@@ -16,6 +16,8 @@ export const codes = {
   "two-recipes": ["error", "Two recipes take the same part off the same car."],
   cycle: ["error", "The needs go round in a circle."],
   implausible: ["error", "A figure lies outside what this trade can mean."],
+  "no-figure": ["error", "A figure that cannot be computed as it is asked for."],
+  "computed-critical": ["error", "A computed torque where only the maker's holds."],
   "bare-figure": ["error", "A number with a unit stands in a text without a source."],
   "trainee-release": ["error", "A trainee cannot release a hold."],
   "bad-option": ["error", "An option or value on the command line that the range lacks."],

@@ -4,7 +4,8 @@ import type { Figure, FigureSource } from "../model/figure.js";
 export function markOf(source: FigureSource): string {
   if (source === "maker") return "M";
   if (source === "practice") return "P";
-  return source === "demo" ? "D" : "S";
+  if (source === "demo") return "D";
+  return "figure" in source ? "C" : "S";
 }
 
 /** A figure as a technician reads it: '3 mm', '10 to 14 h', '372 mm ± 1.5 mm', or a blank for the shop to fill. */

@@ -22,7 +22,7 @@ export function questionsOf(brief: Brief, steps: readonly Step[], words: Words):
     ...brief.renew.map(({ name }) => asked("why-renew", { name }, undefined)),
   ];
   return all.map(({ key, values, step }) => ({
-    asks: fillIn(words.phrases[key] ?? key, values),
+    asks: fillIn(words.phrases[key] ?? key, values).replaceAll(/_{3,}/g, "…"),
     step: step?.n ?? "",
   }));
 }

@@ -17,6 +17,8 @@ export interface Skill {
   critical: string[];
   /** The hold at which it ends, where a repair is cut at its holds. */
   upTo: string;
+  /** Nothing in it but holds: no hand of a trainee's belongs there. */
+  holdsOnly: boolean;
   /** Who releases its holds; a trainee never does. */
   released: { role: string; numbers: string }[];
 }
@@ -42,6 +44,7 @@ export function skillsOf(
       to: mine.at(-1)?.n ?? "",
       standardHtml: standardOf(mine, held, words),
       critical: unique(mine.map(({ critical = "" }) => critical)),
+      holdsOnly: mine.every(({ hold }) => hold !== undefined),
       released: byRole(held).map(({ role, holds: own }) => ({
         role,
         numbers: own.map(({ number }) => number).join(", "),

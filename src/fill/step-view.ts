@@ -91,7 +91,7 @@ export function stepView(step: Step, around: Around): StepView {
     joins,
     counting: counts.length > 0 || joins > 0 || step.count !== undefined,
     ...(step.count ? { tally: step.count } : {}),
-    waitHtml: marked(step.wait, []),
+    waitHtml: waitHtml(step),
     facts: step.facts.map(({ field, value, figure }) => ({
       field,
       valueHtml: valueHtml(value, figure),
@@ -103,6 +103,11 @@ export function stepView(step: Step, around: Around): StepView {
     ...(step.hold ? { hold: holdView(step.hold, around) } : {}),
     ...(step.checks.length > 0 ? { pause: pauseView(step, around) } : {}),
   };
+}
+
+function waitHtml({ wait, waitSource }: Step): string {
+  const mark = waitSource === undefined ? "" : `<sup>${markOf(waitSource)}</sup>`;
+  return wait === "" ? "" : `${marked(wait, [])}${mark}`;
 }
 
 /** The value of a fact: its words, its figure with the source mark, or both. */

@@ -1,6 +1,15 @@
 /** Where a figure comes from. */
 export type FigureSource =
-  "maker" | "practice" | "demo" | { publication: string; section?: string };
+  "maker" | "practice" | "demo" | { publication: string; section?: string } | ComputedSource;
+
+/** A figure that was computed: from which inputs, by which formula, after whom. */
+export interface ComputedSource {
+  figure: string;
+  result?: string;
+  with: Record<string, string | number>;
+  formula?: string;
+  published?: string;
+}
 
 /** A quantity with its unit and source; without a value the shop writes it in. */
 export interface Figure {

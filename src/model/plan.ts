@@ -1,4 +1,4 @@
-import type { Figure } from "./figure.js";
+import type { Figure, FigureSource } from "./figure.js";
 import type { Origin } from "./source.js";
 import type { Change } from "./world.js";
 
@@ -71,7 +71,7 @@ export interface Step {
   hold?: Hold;
   messages: Message[];
   note?: string;
-  figures: { text: string; mark: string }[];
+  figures: { text: string; mark: string; source: FigureSource }[];
   facts: { field: string; value?: string; figure?: Figure }[];
   readings: { name: string; figure?: Figure }[];
   checks: string[];
@@ -83,6 +83,7 @@ export interface Step {
   minutes: Minutes;
   /** How long to wait after the step, in words; empty where there is no wait. */
   wait: string;
+  waitSource?: FigureSource;
   zone: string;
   origin: Origin;
 }
@@ -104,6 +105,8 @@ export interface Brief {
   spares: { name: string; count: number; note?: string }[];
   renew: { name: string; why: string }[];
   waste: string[];
+  /** Where the figures of the job come from, by the mark that stands beside them. */
+  sources: { mark: string; words: string }[];
   worth?: { hours?: Minutes; skill?: string; risk?: string };
 }
 

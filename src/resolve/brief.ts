@@ -3,6 +3,7 @@ import type { RecipeFile } from "../model/generated/recipe.js";
 import type { Catalog, Filed } from "../model/library.js";
 import type { Brief, Message, Minutes, Step, TaskBrief } from "../model/plan.js";
 import type { Visit } from "./closure.js";
+import { sourcesOf } from "./sources.js";
 import type { Fitted } from "./when.js";
 
 /** What the brief is gathered from. */
@@ -37,6 +38,7 @@ export function briefOf(input: BriefInput): Brief {
     spares: all((data) => data.spares),
     renew: all((data) => data.renew),
     waste: all((data) => data.waste),
+    sources: sourcesOf(input.steps),
     ...(recipe.worth === undefined ? {} : { worth: recipe.worth }),
   };
 }

@@ -212,6 +212,7 @@ type Printed = Pick<
   | "night"
   | "count"
   | "wait"
+  | "waitSource"
 >;
 
 function printed(compiler: Compiler, step: RecipeStep): Printed {
@@ -221,13 +222,17 @@ function printed(compiler: Compiler, step: RecipeStep): Printed {
     uses: (step.uses ?? []).map((use) => ({ ...use })),
     messages: (step.warn ?? []).flatMap((warn) => messageOf(compiler, warn)),
     ...(step.note === undefined ? {} : { note: withFigures(step, step.note) }),
-    figures: figures.map((figure) => ({ text: textOf(figure), mark: markOf(figure.source) })),
+    figures: figures.map((figure) => {
+      const { source } = figure;
+      return { text: textOf(figure), mark: markOf(source), source };
+    }),
     facts: (step.facts ?? []).map((fact) => ({ ...fact })),
     readings: (step.readings ?? []).map((reading) => ({ ...reading })),
     checks: (step.checks ?? []).map((check) => withFigures(step, check)),
     night: step.night ?? false,
     ...(counts ? { count: { expect: step.count ?? 0, of: step.of ?? "" } } : {}),
     wait: step.wait ? textOf(step.wait) : "",
+    ...(step.wait ? { waitSource: step.wait.source } : {}),
   };
 }
 

@@ -19,6 +19,7 @@ export const figureUnits: readonly FigureUnit[] = [
   "Ω",
   "bar",
   "lx",
+  "L/min",
   "1",
 ];
 
@@ -48,5 +49,7 @@ export const plausible: Record<Figure["kind"], Bounds> = {
   voltage: { unit: "V", least: 0.01, most: 60 },
   resistance: { unit: "Ω", least: 0.0001, most: 1_000_000 },
   pressure: { unit: "bar", least: 0.01, most: 250 },
+  flow: { unit: "L/min", least: 1, most: 60 },
+  shade: { unit: "1", least: 1, most: 14 },
   light: { unit: "lx", least: 50, most: 20_000 },
 };

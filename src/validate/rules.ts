@@ -3,6 +3,7 @@ import { bareFigure } from "./rules/bare-figure.js";
 import { blanks } from "./rules/blanks.js";
 import { carCounts } from "./rules/car-counts.js";
 import { carNames } from "./rules/car-names.js";
+import { computedCritical } from "./rules/computed-critical.js";
 import { conditionLast } from "./rules/condition-last.js";
 import { implausible } from "./rules/implausible.js";
 import { limitInNote } from "./rules/limit-in-note.js";
@@ -31,6 +32,7 @@ export const rules: readonly Rule[] = [
   options,
   releases,
   implausible,
+  computedCritical,
   bareFigure,
   blanks,
   noWords,

@@ -6,6 +6,7 @@ import type { RangeFile } from "../model/generated/range.js";
 import type { RecipeFile } from "../model/generated/recipe.js";
 import type { Library } from "../model/library.js";
 import type { Source } from "../model/source.js";
+import { withComputed } from "./computed.js";
 import { explain } from "./explain.js";
 import { rules } from "./rules.js";
 import { type FileKind, type LooseKind, fileKinds, schemaOf } from "./schemas.js";
@@ -26,7 +27,13 @@ export function validate(sources: readonly Source[], complete = true): Outcome<L
   for (const source of sources) {
     const kind = kindOf(source);
     if (kind === undefined) diagnostics.push(noKind(source));
-    else if (schemaOf(kind)(source.value)) file(library, kind, source);
+    else if (schemaOf(kind)(source.value))
+      file(
+        library,
+        kind,
+        source,
+        withComputed(source.value, source, (one) => diagnostics.push(one)),
+      );
     else diagnostics.push(...explain(source, schemaOf(kind).errors ?? []));
   }
   const whole = complete && diagnostics.length === 0;
@@ -74,8 +81,7 @@ function noKind(source: Source): Diagnostic {
 }
 
 /** The schema has just vouched for the value, so its type may be asserted here and nowhere else. */
-function file(library: Library, kind: FileKind, source: Source): void {
-  const { value } = source;
+function file(library: Library, kind: FileKind, source: Source, value: unknown): void {
   if (kind === "range") library.ranges.push({ data: value as RangeFile, source });
   if (kind === "car") library.cars.push({ data: value as CarFile, source });
   if (kind === "recipe")

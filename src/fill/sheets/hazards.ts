@@ -23,18 +23,22 @@ function all({ brief, steps }: SheetInput): Message[] {
   return [...brief.safety, ...steps.flatMap(({ messages }) => messages)];
 }
 
-/** Each message once, gravest first, with the steps at which it stands. */
+/** Each message once, gravest first, with the steps at which it stands; one other word makes another message. */
 function messagesOf(input: SheetInput, words: Words): Message[] {
-  const once = new Map(all(input).map((message) => [message.hazard, message]));
+  const once = new Map(all(input).map((message) => [identity(message), message]));
   return gravestFirst([...once.values()]).map((message) => {
     const mine = input.steps.filter(({ messages }) =>
-      messages.some(({ hazard }) => hazard === message.hazard),
+      messages.some((one) => identity(one) === identity(message)),
     );
     const key = ["at-no-step", "at-step"][mine.length] ?? "at-steps";
     const steps = stepList(mine, input.steps, words.phrases["to"] ?? "to");
     const where = fillIn(words.phrases[key] ?? key, { steps });
     return { ...message, where: [message.where ?? "", where].join(" ").trim() };
   });
+}
+
+function identity({ word, hazard, avoid, consequence, where = "" }: Message): string {
+  return JSON.stringify([word, hazard, avoid, consequence, where]);
 }
 
 interface SignView {

@@ -305,7 +305,7 @@ figure?: Figure
 critical?: string
 }
 export interface Figure {
-kind: ("pilot-hole" | "plug-hole" | "sheet" | "torque" | "gap" | "length" | "time" | "temperature" | "count" | "tolerance" | "current" | "film" | "light" | "voltage" | "resistance" | "pressure")
+kind: ("pilot-hole" | "plug-hole" | "sheet" | "torque" | "gap" | "length" | "time" | "temperature" | "count" | "tolerance" | "current" | "film" | "light" | "voltage" | "resistance" | "pressure" | "flow" | "shade")
 /**
  * A number, or an inch fraction such as 5/16 or 1 1/8. Left out where the shop fills it in.
  */
@@ -315,20 +315,32 @@ value?: (number | string)
  */
 to?: number
 tolerance?: number
-unit?: ("mm" | "in" | "N·m" | "lbf·ft" | "min" | "h" | "s" | "°C" | "A" | "µm" | "lx" | "V" | "Ω" | "bar" | "1")
+unit?: ("mm" | "in" | "N·m" | "lbf·ft" | "min" | "h" | "s" | "°C" | "A" | "µm" | "lx" | "V" | "Ω" | "bar" | "L/min" | "1")
 /**
  * Where a figure comes from: maker (the shop fills it in), practice (common practice, no source), demo (invented), or a named publication with its section.
  */
 source: (("maker" | "practice" | "demo") | {
 publication: string
 section?: string
+} | {
+/**
+ * A name: small letters, figures and hyphens.
+ */
+figure: string
+/**
+ * Which of its results; the first where it is left out.
+ */
+result?: string
+with: {
+[k: string]: string | number
+}
 })
 }
 /**
  * How long to wait after this step.
  */
 export interface Figure1 {
-kind: ("pilot-hole" | "plug-hole" | "sheet" | "torque" | "gap" | "length" | "time" | "temperature" | "count" | "tolerance" | "current" | "film" | "light" | "voltage" | "resistance" | "pressure")
+kind: ("pilot-hole" | "plug-hole" | "sheet" | "torque" | "gap" | "length" | "time" | "temperature" | "count" | "tolerance" | "current" | "film" | "light" | "voltage" | "resistance" | "pressure" | "flow" | "shade")
 /**
  * A number, or an inch fraction such as 5/16 or 1 1/8. Left out where the shop fills it in.
  */
@@ -338,12 +350,24 @@ value?: (number | string)
  */
 to?: number
 tolerance?: number
-unit?: ("mm" | "in" | "N·m" | "lbf·ft" | "min" | "h" | "s" | "°C" | "A" | "µm" | "lx" | "V" | "Ω" | "bar" | "1")
+unit?: ("mm" | "in" | "N·m" | "lbf·ft" | "min" | "h" | "s" | "°C" | "A" | "µm" | "lx" | "V" | "Ω" | "bar" | "L/min" | "1")
 /**
  * Where a figure comes from: maker (the shop fills it in), practice (common practice, no source), demo (invented), or a named publication with its section.
  */
 source: (("maker" | "practice" | "demo") | {
 publication: string
 section?: string
+} | {
+/**
+ * A name: small letters, figures and hyphens.
+ */
+figure: string
+/**
+ * Which of its results; the first where it is left out.
+ */
+result?: string
+with: {
+[k: string]: string | number
+}
 })
 }

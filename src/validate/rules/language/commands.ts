@@ -1,37 +1,44 @@
-/** Words that open a clause or a place and never a command. */
-const links =
-  "if when where while unless until before after as once with without for from to in into on onto at by of off over under up down out back along across against between past round through behind beside from than then or and nor but so that which who".split(
-    " ",
-  );
+const set = (words: string): ReadonlySet<string> => new Set(words.split(" "));
 
-/** Words that stand before a thing and never are a command. */
-const pointers =
-  "the a an this that these those each every all both any no nobody nothing none it its they their them he she you your there some one two three four five six".split(
-    " ",
-  );
+/** Words with which a condition, a manner or a place opens ahead of its command. */
+const openers = set(
+  "if when where while unless until before after as once with without for from to in into on onto at by during",
+);
 
-const linkWords = new Set(links);
-const pointerWords = new Set(pointers);
-const particles = new Set(["up", "down", "out", "off", "on", "in", "back"]);
-const beAndMust = /^(?:is|are|was|were|be|must|should|shall|will|can|may|has|have)$/;
-const nouns = new Set(["bring", "swing", "sling", "ring", "string", "spring"]);
+/** Other words that join or place things; after a comma or 'and' they begin no command. */
+const joiners = set(
+  "of off over under up down out back along across against between past round through behind beside than then or and nor but so",
+);
+
+/** Words that open a clause of its own, in which 'is' and 'must' belong. */
+const clauses = set("that which who what whether");
+
+/** Words that stand before a thing; no command begins with one, and what follows a command often does. */
+const pointers = set(
+  "the a an this these those each every all both any no nobody nothing none it its they their them he she you your there some one two three four five six",
+);
+
+const particles = set("up down out off on in back");
+const beAndMust = set("is are was were be must should shall will can may has have");
+const namesInIng = set("bring swing sling ring string spring");
 
 /** The sentence after the condition or place that it opens with: 'If it sticks, pull it' gives 'pull it'. */
-export function afterCondition(sentence: string): string {
-  const [first = ""] = wordsOf(sentence);
-  if (!linkWords.has(first)) return sentence;
-  return /,\s+(.*)$/s.exec(sentence)?.[1] ?? "";
+function afterCondition(sentence: string): string {
+  if (!openers.has(firstOf(sentence))) return sentence;
+  const rests = [...sentence.matchAll(/,\s+/g)].map((at) => sentence.slice(at.index + 1));
+  return rests.find((rest) => !isSmall(firstOf(rest))) ?? rests[0] ?? "";
 }
 
 /** Whether a sentence tells what to do: no list of verbs, only the starts that no command has. */
 export function isCommand(sentence: string): boolean {
   const words = wordsOf(afterCondition(sentence));
   const [first] = words;
-  if (first === undefined) return linkWords.has(wordsOf(sentence)[0] ?? "");
-  if (pointerWords.has(first) || /^[\d{]/.test(first) || isDoing(first)) return false;
-  return !words
-    .slice(1, 4)
-    .some((word, i) => beAndMust.test(word) && isOpen(words.slice(0, i + 1)));
+  if (first === undefined) return openers.has(firstOf(sentence));
+  if (pointers.has(first) || clauses.has(first) || /^[\d{]/.test(first) || isDoing(first))
+    return false;
+  const opened = words.findIndex((word) => openers.has(word) || clauses.has(word));
+  const main = opened < 0 ? words : words.slice(0, opened);
+  return !main.slice(1, 4).some((word) => beAndMust.has(word));
 }
 
 /** Whether a sentence says what must or may not be so, which may follow a command in the same step. */
@@ -52,21 +59,22 @@ function furtherCommands(sentence: string): number {
   return parts.filter((part) => {
     const [first = "", second = "", third = ""] = wordsOf(part);
     const object = particles.has(second) ? third : second;
-    return !isFunctionWord(first) && (pointerWords.has(object) || /^[\d{]/.test(object));
+    return !isSmall(first) && (pointers.has(object) || /^[\d{]/.test(object));
   }).length;
 }
 
-function isFunctionWord(word: string): boolean {
-  return linkWords.has(word) || pointerWords.has(word) || beAndMust.test(word) || word === "";
+function isSmall(word: string): boolean {
+  return (
+    word === "" || [openers, joiners, clauses, pointers, beAndMust].some((all) => all.has(word))
+  );
 }
 
 function isDoing(word: string): boolean {
-  return word.endsWith("ing") && !nouns.has(word);
+  return word.endsWith("ing") && !namesInIng.has(word);
 }
 
-/** Whether no word has opened a clause of its own, in which 'is' and 'must' belong. */
-function isOpen(before: readonly string[]): boolean {
-  return !before.some((word) => linkWords.has(word) || word === "what" || word === "whether");
+function firstOf(text: string): string {
+  return wordsOf(text)[0] ?? "";
 }
 
 function wordsOf(text: string): string[] {
