@@ -1,4 +1,6 @@
 import { describe, expect, it } from "vitest";
+import { skillsOf } from "../../src/fill/skills.js";
+import { holdsOf } from "../../src/fill/stops.js";
 import { filled, labels, repairs, seen } from "./filled.js";
 
 describe.each(repairs)("the apprentice sign-off of $name", ({ opened, plan }) => {
@@ -33,6 +35,16 @@ describe.each(repairs)("the apprentice sign-off of $name", ({ opened, plan }) =>
     }
   });
 
+  it("leaves none where a line holds nothing but holds", () => {
+    const { steps } = plan;
+    const holds = steps.filter(({ hold }) => hold);
+    const alone = skillsOf(holds, holdsOf(holds), opened.words);
+    expect(alone.length).toBeGreaterThan(5);
+    expect(alone.filter(({ holdsOnly }) => !holdsOnly)).toEqual([]);
+    const only = filled("apprentice", opened, { ...plan, steps: holds });
+    expect(only.slice(only.indexOf("Task by task"), only.indexOf("Why?"))).not.toContain("pen");
+  });
+
   it("asks why, of every danger and every critical fact of the plan, with two lines for each answer", () => {
     const grave = plan.steps.flatMap(({ messages }) => messages.filter((m) => m.word === "danger"));
     expect(grave.length).toBeGreaterThan(2);
@@ -40,6 +52,7 @@ describe.each(repairs)("the apprentice sign-off of $name", ({ opened, plan }) =>
       expect(text).toContain(`${hazard}. Why is this said? ${avoid}`);
     for (const { name } of plan.brief.renew) expect(text).toContain(`: ${name}?`);
     const answers = labels(html).filter((label) => label.startsWith("answer "));
+    expect(text).not.toContain("___");
     const questions = html.split('class="why ').length - 1;
     expect(questions).toBeGreaterThan(grave.length);
     expect(answers).toHaveLength(2 * questions);

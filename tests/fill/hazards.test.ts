@@ -15,6 +15,16 @@ describe.each(repairs)("the hazard sheet of $name", ({ opened, plan }) => {
       expect(text.split(`${hazard}. ${avoid} ${consequence}`)).toHaveLength(2);
   });
 
+  it("loses no message that shares its hazard with another", () => {
+    const [first, ...rest] = plan.steps;
+    const known = said.find(({ word }) => word === "danger");
+    if (!first || !known) throw new Error("the plan has no danger");
+    const messages = [known, { ...known, avoid: "Stay away until it is dry." }];
+    const changed = { ...plan, steps: [{ ...first, messages }, ...rest] };
+    const both = seen(filled("hazards", opened, changed));
+    for (const { avoid } of messages) expect(both).toContain(`${known.hazard}. ${avoid}`);
+  });
+
   it("puts the gravest first", () => {
     const words = [...html.matchAll(/class="message (\w+)"/g)].map((match) => match[1] ?? "");
     const order = ["danger", "warning", "caution", "notice"];
