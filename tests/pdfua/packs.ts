@@ -1,0 +1,49 @@
+import { type PrintOptions, type Printed, print } from "../../src/index.js";
+import { jobsOf, opened, own, planned, small } from "../plans.js";
+
+/** A pack to print: a job, and how. */
+export interface Pack {
+  name: string;
+  library: string;
+  job: string;
+  options: Partial<PrintOptions>;
+}
+
+const repairs = ["floor-pan-section", "seat-crossmember"];
+const ways: Record<string, Partial<PrintOptions>> = {
+  a4: {},
+  letter: { paper: "letter" },
+  large: { large: true },
+};
+
+/** The library's two repairs on every paper, and the small library's job as it is and as a draft. */
+export const packs: readonly Pack[] = [
+  ...repairs.flatMap((job) =>
+    Object.entries(ways).map(([way, options]) => ({
+      name: `${job}, ${way}`,
+      library: own,
+      job,
+      options,
+    })),
+  ),
+  { name: "floor-paint, a4", library: small, job: "floor-paint", options: {} },
+  { name: "floor-paint, draft", library: small, job: "floor-paint", options: { draft: true } },
+];
+
+/** The plan of a pack: on the first car that is known to the library, where there is one. */
+export function planOf({ library, job }: Pack): ReturnType<typeof planned> {
+  const all = jobsOf(opened(library)).filter(({ ask }) => ask.job.split("/").at(-1) === job);
+  const one = all.find(({ ask }) => ask.car) ?? all[0];
+  if (!one) throw new Error(`no job ${job}`);
+  return planned(one.ask, library);
+}
+
+/** Prints every sheet of a pack. */
+export async function printPack(pack: Pack): Promise<Printed[]> {
+  const { opened: from, value } = planOf(pack);
+  if (!value) throw new Error("no plan");
+  const all = { paper: "a4" as const, large: false, draft: false, html: false, ...pack.options };
+  const { value: sheets, diagnostics } = await print(from, value, all);
+  if (!sheets) throw new Error(diagnostics.map((one) => one.message).join("\n"));
+  return sheets;
+}
