@@ -16,6 +16,7 @@ function program(): Command {
     .option("--found <file>", "what was found and added during the work")
     .option("--out <dir>", "folder to write to", ".")
     .addOption(choice("--paper <size>", "paper", ["a4", "letter"]))
+    .addOption(choice("--units <system>", "units of figures", ["metric", "inch"]))
     .option("--large", "larger type")
     .option("--sheets <names>", "which sheets, with commas between")
     .option("--draft", "print although the plan does not prove, as a draft")

@@ -8,7 +8,7 @@ import { report, say, sayJson, textsOf } from "./report.js";
 import { mustBeFolder, writeAll } from "./write.js";
 
 /** What `print` takes beside the common options. */
-export interface PrintCommandOptions extends CommonOptions, Pick<PrintOptions, "paper"> {
+export interface PrintCommandOptions extends CommonOptions, Pick<PrintOptions, "paper" | "units"> {
   out: string;
   large?: boolean;
   draft?: boolean;
@@ -26,8 +26,23 @@ export async function printCommand(job: string, options: PrintCommandOptions): P
   const textOf = textsOf(sources);
   const failed = report(diagnostics, textOf, options);
   if (!opened || !value || (failed && !options.draft)) return 1;
-  const { paper, large = false, draft = false, html = false, fillable = false } = options;
-  const printed = await print(opened, value, { paper, large, draft, html, fillable, ...sheets });
+  const {
+    paper,
+    units = "metric",
+    large = false,
+    draft = false,
+    html = false,
+    fillable = false,
+  } = options;
+  const printed = await print(opened, value, {
+    paper,
+    large,
+    draft,
+    html,
+    fillable,
+    units,
+    ...sheets,
+  });
   const unprintable = report(printed.diagnostics, textOf, options);
   if (!printed.value || hasErrors(printed.diagnostics)) return unprintable;
   tell(value, writeAll(options.out, printed.value), options);

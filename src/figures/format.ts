@@ -14,5 +14,6 @@ export function textOf(figure: Figure): string {
   if (figure.value === undefined) return `____${unit}`;
   const upper = figure.to === undefined ? "" : ` to ${figure.to}`;
   const tolerance = figure.tolerance === undefined ? "" : ` ± ${figure.tolerance}${unit}`;
-  return `${figure.value}${upper}${unit}${tolerance}`;
+  const also = figure.also === undefined ? "" : ` (${figure.also})`;
+  return `${figure.value}${upper}${unit}${tolerance}${also}`;
 }

@@ -98,7 +98,7 @@ function countOf(step: Step, effect: string): number {
 /** Whether a step is done to a torque that the maker gives. */
 export function asksTorque({ fixings, figures }: Step): boolean {
   const asked = fixings.some(({ torque }) => torque?.source === "maker");
-  return asked || figures.some(({ text, mark }) => mark === "M" && text.endsWith("N·m"));
+  return asked || figures.some(({ text, mark }) => mark === "M" && /(N·m|lbf·ft)$/.test(text));
 }
 
 function unique(texts: readonly string[]): string[] {

@@ -34,7 +34,7 @@ function said({ says, figures }: Step): string {
 function torqueOf({ fixings, figures }: Step): string {
   const [asked] = fixings.flatMap(({ torque }) => (torque ? [torque] : []));
   if (asked) return withMark(textOf(asked), markOf(asked.source));
-  const written = figures.find(({ text }) => text.endsWith("N·m"));
+  const written = figures.find(({ text }) => /(N·m|lbf·ft)$/.test(text));
   return written ? withMark(written.text, written.mark) : "";
 }
 

@@ -18,5 +18,7 @@ export interface Figure {
   to?: number;
   tolerance?: number;
   unit?: string;
+  /** The same in the unit in which it was written, where it is shown in another. */
+  also?: string;
   source: FigureSource;
 }

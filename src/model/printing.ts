@@ -5,6 +5,8 @@ export type Paper = "a4" | "letter";
 export interface PrintOptions {
   paper: Paper;
   large: boolean;
+  /** Show figures as an inch shop reads them. */
+  units?: "metric" | "inch";
   /** Print although the plan does not prove, with DRAFT across every page. */
   draft: boolean;
   html: boolean;

@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import type { Outcome } from "../diagnostics/diagnostic.js";
 import { hasErrors } from "../diagnostics/print.js";
+import { stepInInches } from "../figures/in-units.js";
 import { fill } from "../fill/fill.js";
 import { page } from "../fill/page.js";
 import type { SheetInput } from "../fill/sheet.js";
@@ -98,8 +99,9 @@ function attachmentsOf(opened: Opened, file: PlanFile): Attachment[] {
 /** The names of all sheets. */
 export const sheetNames: readonly string[] = sheets.map((sheet) => sheet.name);
 
-function inputOf(file: PlanFile, { draft, large }: PrintOptions): SheetInput {
-  const { steps, count, brief, car } = file;
+function inputOf(file: PlanFile, { draft, large, units }: PrintOptions): SheetInput {
+  const { count, brief, car } = file;
+  const steps = units === "inch" ? file.steps.map(stepInInches) : file.steps;
   const revision = digestOf([file.job, car, steps, count]);
   return {
     steps,

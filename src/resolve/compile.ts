@@ -1,6 +1,7 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.js";
 import { didYouMean } from "../diagnostics/nearest.js";
 import { markOf, textOf } from "../figures/format.js";
+import { inInches } from "../figures/in-units.js";
 import type { Catalog } from "../model/library.js";
 import type { Message, Phase, Step } from "../model/plan.js";
 import type { Path } from "../model/source.js";
@@ -224,7 +225,7 @@ function printed(compiler: Compiler, step: RecipeStep): Printed {
     ...(step.note === undefined ? {} : { note: withFigures(step, step.note) }),
     figures: figures.map((figure) => {
       const { source } = figure;
-      return { text: textOf(figure), mark: markOf(source), source };
+      return { text: textOf(figure), inch: textOf(inInches(figure)), mark: markOf(source), source };
     }),
     facts: (step.facts ?? []).map((fact) => ({ ...fact })),
     readings: (step.readings ?? []).map((reading) => ({ ...reading })),
