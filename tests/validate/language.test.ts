@@ -29,6 +29,9 @@ it.each([
   "Search what must be dry.",
   "If the nut sticks, oil it.",
   "With two people, lift it.",
+  "With two people, one at each end, lift it.",
+  "If the nut, bolt or stud sticks, oil it.",
+  "Back the nut off, one turn.",
   "When cold",
   "Until",
 ])("'%s' is a command", (sentence) => {
@@ -38,6 +41,8 @@ it.each([
 it.each([
   "The screw comes out.",
   "It is undone.",
+  "That lamp comes off.",
+  "What is loose comes off.",
   "6 screws out.",
   "{hole} deep.",
   "Undoing the screw.",
@@ -56,6 +61,9 @@ it.each([
   ["Hold 2 clips, turn 3 screws and pull.", 2],
   ["Cover the dash, the trims and the seals with cloth.", 1],
   ["Push it down and past the column, and under the dash.", 1],
+  ["Undo the clips and screws that hold the tray and lift it out.", 2],
+  ["Lift it out, rear end first.", 1],
+  ["With two people, one at each end, lift it and turn it.", 2],
   ["With the lid shut, turn it and lift it.", 2],
   ["The tray is out and lift it.", 0],
 ])("'%s' holds %i commands", (sentence, count) => {
