@@ -1,6 +1,7 @@
 import { verbs } from "../model/verbs.js";
 import { type Change, type Key, type Thing, type World, changeKey, keyOf } from "../model/world.js";
-import type { State, Tally } from "./state.js";
+import { workJoint } from "./joints.js";
+import { type State, type Tally, isAway } from "./state.js";
 
 type Apply = (state: State, key: Key, change: Change, world: World) => void;
 
@@ -41,7 +42,9 @@ const effects: Record<string, Apply> = {
   on: setPart("on"),
   "cut-off": setPart("gone"),
   "fit-new": setPart("on"),
-  "leave-off": setPart("left-off"),
+  "leave-off": (state, key, change, world) => {
+    if (isAway(state, key)) setPart("left-off")(state, key, change, world);
+  },
   ease: setPart("eased"),
   settle: setPart("on"),
   "try-in": setPart("trial"),
@@ -64,37 +67,44 @@ const effects: Record<string, Apply> = {
     }
   },
   work: (state, key, change, world) => {
-    const verb = verbs[change.verb];
-    const reached = state.worked.get(key) ?? new Set<string>();
-    reached.add(verb?.gives ?? change.verb);
-    state.worked.set(key, reached);
-    if (verb?.kind === "hot") state.hot = true;
-    if (change.verb === "watch" && (change.minutes ?? 0) >= (world.hot?.watch ?? 0))
-      state.hot = false;
-    if (world.things.get(key)?.is === "joint") tallyWelds(state, key, change);
-    if (!looking.has(change.verb)) state.releasedFor.delete(key);
+    reach(state, key, change.verb, world);
+    const full = world.hot?.watch ?? 0;
+    if (verbs[change.verb]?.kind === "hot") state.hot = true;
+    if (change.verb === "watch" && (change.minutes ?? 0) >= full) state.hot = false;
+    if (world.things.get(key)?.is === "joint") workJoint(state, key, change, world);
+    if (looking.has(change.verb)) return;
+    state.touched.add(key);
+    state.releasedFor.delete(key);
   },
 };
 
-/** Work that only looks leaves a release as it is. */
-const looking = new Set(["inspect", "measure", "photograph", "look-at", "test", "compare", "mark"]);
-
-function tallyWelds(state: State, key: Key, { verb, count = 0 }: Change): void {
-  const welds = state.welds.get(key) ?? { out: 0, back: 0 };
-  if (verb === "drill") welds.out += count;
-  if (verb === "weld") welds.back += count;
-  state.welds.set(key, welds);
+/** Work gives its object a state; what is bared again has lost its finish. */
+function reach(state: State, key: Key, verb: string, world: World): void {
+  const reached = state.worked.get(key) ?? new Set<string>();
+  const { finish = [] } = world.things.get(key) ?? {};
+  if (verb === "bare") for (const word of finish) reached.delete(word);
+  reached.add(verbs[verb]?.gives ?? verb);
+  state.worked.set(key, reached);
 }
 
-const handling = new Set(["off", "on", "cut-off", "fit-new", "ease", "settle", "in"]);
+/** Work that only looks leaves a release as it is. */
+const looking = new Set(
+  "inspect measure photograph look-at test compare mark find tally".split(" "),
+);
+
+const handling = new Set(
+  "off on cut-off fit-new ease settle out in part-join make-join".split(" "),
+);
+const weldWork = new Set(["drill", "separate", "weld"]);
 
 /** Makes one change to the state. */
 export function apply(state: State, change: Change, world: World): void {
   const effect = verbs[change.verb]?.effect ?? "work";
   const key = keyOf(change.object, change.place);
-  if (handling.has(effect) || change.verb === "weld") handle(state, world.things.get(key));
+  if (handling.has(effect) || weldWork.has(change.verb)) handle(state, world.things.get(key));
   effects[effect]?.(state, key, change, world);
   state.done.add(changeKey(change));
+  state.last = changeKey(change);
 }
 
 /** How many lie in the bag; what is wanted beyond that is added: new, or missing since the car came in. */
@@ -102,7 +112,7 @@ function looseOf({ off, added, back, renewed, leftOut }: Tally): number {
   return off + added - back - renewed - leftOut;
 }
 
-/** What was handled must be inspected again; doing up a fixing handles what it holds. */
+/** What was handled must be inspected again; doing up or undoing a fixing or a join handles what it holds. */
 function handle(state: State, thing: Thing | undefined): void {
   const key = thing?.host ?? thing?.key;
   if (key === undefined) return;

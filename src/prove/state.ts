@@ -1,4 +1,4 @@
-import type { Key, Thing, World } from "../model/world.js";
+import type { Key, World } from "../model/world.js";
 
 /** The tally of one fixing at one place. */
 export interface Tally {
@@ -8,6 +8,14 @@ export interface Tally {
   back: number;
   renewed: number;
   leftOut: number;
+}
+
+/** The welds of a joint: how many were drilled out and put back, and whether the joint was parted since. */
+export interface Welds {
+  out: number;
+  back: number;
+  parted: boolean;
+  opened: boolean;
 }
 
 /** The car at one moment of a plan. */
@@ -28,14 +36,18 @@ export interface State {
   /** Work states reached, per object. */
   worked: Map<Key, Set<string>>;
   releasedFor: Set<Key>;
+  /** Objects that were worked on, not only looked at. */
+  touched: Set<Key>;
   /** What somebody who did not do the work has released since it was last worked on. */
   inspected: Set<Key>;
   /** Parts that came off, were eased or were renewed, and structural joints that were welded. */
   handled: Set<Key>;
   /** Sparks have flown and the fire has not been watched since. */
   hot: boolean;
-  /** joint: welds drilled out and put back. */
-  welds: Map<Key, { out: number; back: number }>;
+  /** joint: what was done to its welds. */
+  welds: Map<Key, Welds>;
+  /** The change made last, by its key. */
+  last?: string;
 }
 
 /** The car before the first step. */
@@ -52,6 +64,7 @@ export function startOf(world: World): State {
     done: new Set(),
     worked: new Map(),
     releasedFor: new Set(),
+    touched: new Set(),
     inspected: new Set(),
     handled: new Set(),
     hot: false,
@@ -78,10 +91,7 @@ export function isOff(state: State, key: Key): boolean {
   return (state.parts.get(key) ?? "off") !== "on" && state.parts.get(key) !== "eased";
 }
 
-/** Structural joints that are parted and not yet welded. */
-export function openJoints(world: World, state: State): Thing[] {
-  return [...world.things.values()].filter(({ key, structural }) => {
-    const worked = structural === true ? state.worked.get(key) : undefined;
-    return (worked?.has("separated") || worked?.has("drilled")) && !worked.has("welded");
-  });
+/** Whether a part is out of the car, and not in on trial either. */
+export function isAway(state: State, key: Key): boolean {
+  return isOff(state, key) && state.parts.get(key) !== "trial";
 }

@@ -13,12 +13,10 @@ export const access: Law = {
 };
 
 function held({ world, state, thing, effect }: Moment): Breach[] {
-  const holding = effect === "off" ? thing.holders : effect === "ease" ? thing.easedBy : [];
+  const leaving = effect === "off" || effect === "cut-off";
+  const holding = leaving ? thing.holders : effect === "ease" ? thing.easedBy : [];
   const gripping = holding.filter((key) => holds(world, state, key));
-  const welds =
-    effect === "cut-off"
-      ? thing.weldedBy.filter((key) => !state.worked.get(key)?.has("separated"))
-      : [];
+  const welds = leaving ? thing.weldedBy.filter((key) => !state.welds.get(key)?.parted) : [];
   return [...gripping, ...welds].map((key) => ({
     message: `the ${thing.words} is still held by '${key}'`,
     related: originOf(world, key, "holds it"),

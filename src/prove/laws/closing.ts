@@ -1,5 +1,6 @@
 import { breachIf, type Law } from "../law.js";
-import { changeKey } from "../../model/world.js";
+import { type World, changeKey } from "../../model/world.js";
+import type { State } from "../state.js";
 
 /** Law 14: what the start opened the end closes, and the last line is signed. */
 export const closing: Law = {
@@ -29,5 +30,13 @@ export const closing: Law = {
         message: `'${changeKey(change)}' is never done`,
         related: [{ origin, label: "asked for here" }],
       })),
+    ...breachIf(isGoneOn(world, state), "work goes on after the last line is signed"),
   ],
 };
+
+function isGoneOn(world: World, state: State): boolean {
+  const lines = world.duties
+    .filter(({ change }) => change.verb === "sign")
+    .map(({ change }) => changeKey(change));
+  return lines.some((line) => state.done.has(line)) && !lines.includes(state.last ?? "");
+}

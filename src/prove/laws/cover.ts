@@ -1,5 +1,6 @@
 import type { Thing, World } from "../../model/world.js";
 import type { Breach, Law, Moment } from "../law.js";
+import { isOpenJoint } from "../joints.js";
 import type { State } from "../state.js";
 
 /** Law 2: a part goes on only when everything it hides is back, finished and released. */
@@ -28,10 +29,9 @@ function open(world: World, state: State, thing: Thing): string[] {
     thing.is === "part" && !["on", "left-off"].includes(state.parts.get(thing.key) ?? "on");
   if (away) return [`the ${thing.words}, which is not back`];
   const loose = [thing.key, ...thing.holders].filter((key) => isLoose(world, state, key));
-  const worked = state.worked.get(thing.key);
+  const worked = state.touched.has(thing.key) ? state.worked.get(thing.key) : undefined;
   const unfinished = worked ? thing.finish.filter((wanted) => !worked.has(wanted)) : [];
-  const weld =
-    thing.is === "joint" && worked?.has("separated") && !worked.has("welded") ? ["welded"] : [];
+  const weld = isOpenJoint(state, thing.key) ? ["welded"] : [];
   const unseen =
     worked && ["surface", "joint"].includes(thing.is) && !state.releasedFor.has(thing.key);
   return [

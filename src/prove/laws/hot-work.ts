@@ -23,8 +23,9 @@ function beforeSparks({ world, state, change }: Moment): Breach[] {
 }
 
 /** Until the watch is over nothing is closed in, and no supply comes back. */
-function whileWatched({ state, change, effect }: Moment): Breach[] {
-  const closing = ["on", "settle", "restore"].includes(effect);
+function whileWatched({ state, change, effect, thing }: Moment): Breach[] {
+  const bolted = effect === "fit-new" && thing.weldedBy.length === 0;
+  const closing = bolted || ["on", "settle", "restore"].includes(effect);
   return breachIf(
     closing && state.hot,
     `'${changeKey(change)}' comes before the fire watch is over`,

@@ -7,7 +7,7 @@ export const oneUse: Law = {
   name: "One use",
   before: ({ thing, effect, change }) =>
     breachIf(
-      effect === "in" && thing.fixing?.oneUse === true && change.fresh !== change.count,
+      effect === "in" && thing.fixing?.oneUse === true && (change.fresh ?? 0) < (change.count ?? 0),
       `'${thing.key}' is used once: all ${change.count} must be new, not ${change.fresh ?? 0}`,
     ),
 };

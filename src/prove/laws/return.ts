@@ -1,5 +1,6 @@
 import type { Law } from "../law.js";
 import { breachIf } from "../law.js";
+import { isAway } from "../state.js";
 
 /** Law 3: at the end every part that came off is on, renewed, or left off on purpose with a reason. */
 export const returns: Law = {
@@ -10,7 +11,7 @@ export const returns: Law = {
     const now = state.parts.get(thing.key) ?? "on";
     return [
       ...breachIf(
-        effect === "off" && !["on", "eased"].includes(now),
+        ["off", "cut-off"].includes(effect) && !["on", "eased"].includes(now),
         `the ${thing.words} is not on, so it cannot come off`,
       ),
       ...breachIf(
@@ -19,6 +20,10 @@ export const returns: Law = {
       ),
       ...breachIf(effect === "ease" && now !== "on", `the ${thing.words} is not in its place`),
       ...breachIf(effect === "settle" && now !== "eased", `the ${thing.words} was not eased`),
+      ...breachIf(
+        effect === "leave-off" && !isAway(state, thing.key),
+        `the ${thing.words} is not off, so it cannot be left off`,
+      ),
       ...breachIf(
         effect === "leave-off" && (change.reason ?? "") === "",
         `the ${thing.words} is left off without a reason`,

@@ -1,7 +1,7 @@
 import { changeKey } from "../../model/world.js";
 import { type Breach, type Law, type Moment, breachIf } from "../law.js";
 import { lacking } from "../needs.js";
-import { openJoints } from "../state.js";
+import { openJoints } from "../joints.js";
 
 /** Law 13: while a structural joint is open the car stands as the range says, and is not moved; gaps are compared after. */
 export const support: Law = {
@@ -10,8 +10,8 @@ export const support: Law = {
   name: "Support",
   before: (moment) => [...opening(moment), ...standing(moment), ...comparing(moment)],
   end: (world, state) => {
-    const opened = [...state.welds.keys()].some(
-      (key) => world.things.get(key)?.structural === true,
+    const opened = [...state.welds].some(
+      ([key, welds]) => welds.opened && world.things.get(key)?.structural === true,
     );
     const missing = (world.structural?.compare ?? []).filter(
       (key) => !state.worked.get(key)?.has("compared"),
@@ -43,8 +43,11 @@ function opening({ world, state, change, thing }: Moment): Breach[] {
 
 const moving = ["raise", "lower", "unbrace"];
 
-function standing({ world, state, change }: Moment): Breach[] {
-  const open = moving.includes(change.verb) ? openJoints(world, state) : [];
+/** The car is not moved, and nothing that it stands on or is braced with is taken away. */
+function standing({ world, state, change, effect, thing }: Moment): Breach[] {
+  const asked = world.structural?.needs.some(({ key }) => key === thing.key) === true;
+  const away = asked && ["end", "restore", "on"].includes(effect);
+  const open = away || moving.includes(change.verb) ? openJoints(world, state) : [];
   return open.map(({ key }) => ({
     message: `'${changeKey(change)}' while the structural joint '${key}' is open`,
   }));

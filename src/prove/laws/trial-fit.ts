@@ -1,4 +1,7 @@
 import { breachIf, type Law } from "../law.js";
+import { isAway } from "../state.js";
+
+const closingVerbs = new Set(["weld", "tack", "close", "seal", "paint"]);
 
 /** Law 11: a trial fit balances by itself, and nothing is welded or closed in between. */
 export const trialFit: Law = {
@@ -6,12 +9,12 @@ export const trialFit: Law = {
   code: "trial-fit",
   name: "Trial fits",
   before: ({ state, thing, effect, change }) => {
-    const closing = ["weld", "tack", "seal", "paint"].includes(change.verb) || effect === "on";
+    const closing = closingVerbs.has(change.verb) || ["on", "fit-new", "settle"].includes(effect);
     if (!closing && effect !== "try-in" && effect !== "take-out") return [];
     const trial = [...state.parts].filter(([, now]) => now === "trial").map(([key]) => key);
     return [
       ...breachIf(
-        effect === "try-in" && state.parts.get(thing.key) !== "off",
+        effect === "try-in" && !isAway(state, thing.key),
         `the ${thing.words} is not off, so it cannot be tried in`,
       ),
       ...breachIf(

@@ -2,7 +2,7 @@ import { verbs } from "../../model/verbs.js";
 import { changeKey } from "../../model/world.js";
 import { type Breach, type Law, type Moment, breachIf } from "../law.js";
 import { lacking } from "../needs.js";
-import { openJoints } from "../state.js";
+import { openJoints } from "../joints.js";
 
 /** Law 10: what must cure has its wait in the plan, and no night stop lies where the work is not safe to leave. */
 export const waiting: Law = {
@@ -18,7 +18,9 @@ function wet({ step, change }: Moment): Breach[] {
 }
 
 function night({ world, state, step, change }: Moment): Breach[] {
-  if (!step.night || change.verb !== "pause") return [];
+  if (!step.night) return [];
+  if (change.verb !== "pause")
+    return [{ message: "a night stop stands on a step that is no pause" }];
   const trial = [...state.parts].some(([, now]) => now === "trial");
   const open = openJoints(world, state).length > 0;
   const loose = open ? lacking(world.structural?.needs ?? [], state) : [];
