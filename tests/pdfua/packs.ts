@@ -16,18 +16,26 @@ const ways: Record<string, Partial<PrintOptions>> = {
   large: { large: true },
 };
 
-/** The library's two repairs on every paper, and the small library's job as it is and as a draft. */
-export const packs: readonly Pack[] = [
-  ...repairs.flatMap((job) =>
-    Object.entries(ways).map(([way, options]) => ({
-      name: `${job}, ${way}`,
-      library: own,
-      job,
-      options,
-    })),
-  ),
+/** The library's two repairs, the longest jobs that there are, on every paper. */
+export const repairPacks: readonly Pack[] = repairs.flatMap((job) =>
+  Object.entries(ways).map(([way, options]) => ({
+    name: `${job}, ${way}`,
+    library: own,
+    job,
+    options,
+  })),
+);
+
+/** The small library's job as it is, as a draft, and to be filled in on a screen. */
+export const smallPacks: readonly Pack[] = [
   { name: "floor-paint, a4", library: small, job: "floor-paint", options: {} },
   { name: "floor-paint, draft", library: small, job: "floor-paint", options: { draft: true } },
+  {
+    name: "floor-paint, fillable",
+    library: small,
+    job: "floor-paint",
+    options: { fillable: true },
+  },
 ];
 
 /** The plan of a pack: on the first car that is known to the library, where there is one. */
@@ -38,7 +46,7 @@ export function planOf({ library, job }: Pack): ReturnType<typeof planned> {
   return planned(one.ask, library);
 }
 
-/** Prints every sheet of a pack. */
+/** Prints every sheet of a pack; the last one is the pack in which all are joined. */
 export async function printPack(pack: Pack): Promise<Printed[]> {
   const { opened: from, value } = planOf(pack);
   if (!value) throw new Error("no plan");
