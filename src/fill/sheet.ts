@@ -6,6 +6,8 @@ import type { Words } from "../model/words.js";
 
 /** What every sheet is filled from: the plan and what was decided about it. */
 export interface SheetInput {
+  /** The job as it is called on the command line: range/recipe. */
+  job: string;
   steps: readonly Step[];
   count: readonly CountLine[];
   brief: Brief;

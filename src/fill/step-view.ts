@@ -46,6 +46,7 @@ export interface HoldView extends Omit<Hold, "readings"> {
   number: number;
   word: string;
   readings: ReadingView[];
+  acceptHtml: string;
   next: string;
 }
 
@@ -100,7 +101,7 @@ export function stepView(step: Step, around: Around): StepView {
     critical: step.critical ?? "",
     reminder: around.reminder,
     closeUp: around.closeUp,
-    ...(step.hold ? { hold: holdView(step.hold, around) } : {}),
+    ...(step.hold ? { hold: holdView(step.hold, step, around) } : {}),
     ...(step.checks.length > 0 ? { pause: pauseView(step, around) } : {}),
   };
 }
@@ -127,9 +128,15 @@ function readingView({ name, figure }: { name: string; figure?: Figure }): Readi
 
 const holdWords = { hold: "HOLD", witness: "WITNESS", decision: "DECIDE" };
 
-function holdView(hold: Hold, { holdNumber, next }: Around): HoldView {
-  const readings = hold.readings.map(readingView);
-  return { ...hold, readings, number: holdNumber, word: holdWords[hold.kind], next: next?.n ?? "" };
+function holdView(hold: Hold, { figures }: Step, { holdNumber, next }: Around): HoldView {
+  return {
+    ...hold,
+    readings: hold.readings.map(readingView),
+    acceptHtml: marked(hold.accept, figures),
+    number: holdNumber,
+    word: holdWords[hold.kind],
+    next: next?.n ?? "",
+  };
 }
 
 function pauseView(step: Step, { pauseNumber, totals }: Around): PauseView {

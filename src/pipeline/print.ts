@@ -104,6 +104,7 @@ function inputOf(file: PlanFile, { draft, large, units }: PrintOptions): SheetIn
   const steps = units === "inch" ? file.steps.map(stepInInches) : file.steps;
   const revision = digestOf([file.job, car, steps, count]);
   return {
+    job: file.job,
     steps,
     count,
     brief,

@@ -5,9 +5,9 @@ import type { Opened, PlanFile } from "../../src/index.js";
 import { jobsOf, opened, own, planned } from "../plans.js";
 
 /** What the sheets of a plan are filled from. */
-export function inputOf({ steps, count, brief, car, digest }: PlanFile): SheetInput {
+export function inputOf({ job, steps, count, brief, car, digest }: PlanFile): SheetInput {
   const rest = { findings: [], ratings: [], draft: false, large: false };
-  return { steps, count, brief, car, revision: digest.slice(0, 8), ...rest };
+  return { job, steps, count, brief, car, revision: digest.slice(0, 8), ...rest };
 }
 
 /** The repairs of the own library on every car, planned once. */
