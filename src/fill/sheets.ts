@@ -4,18 +4,26 @@ import { checklist } from "./sheets/checklist.js";
 import { count } from "./sheets/count.js";
 import { handover } from "./sheets/handover.js";
 import { hazards } from "./sheets/hazards.js";
+import { gather } from "./sheets/gather.js";
+import { layers } from "./sheets/layers.js";
+import { times } from "./sheets/times.js";
+import { worth } from "./sheets/worth.js";
 import { labels } from "./sheets/labels.js";
 import { measurements } from "./sheets/measurements.js";
 import { welds } from "./sheets/welds.js";
 
 /** Every sheet of a pack, in the order in which they lie in it. */
 export const sheets: readonly Sheet[] = [
+  worth,
+  gather,
+  hazards,
+  layers,
+  times,
   checklist,
   count,
   labels,
-  handover,
-  apprentice,
-  hazards,
   measurements,
   welds,
+  handover,
+  apprentice,
 ];

@@ -1,0 +1,12 @@
+import { type Sheet, headOf } from "../sheet.js";
+
+/** Whether the job is worth it: hours, skill, risk and cost, before anything comes off. */
+export const worth: Sheet = {
+  name: "worth",
+  applies: ({ brief }) => brief.worth !== undefined,
+  view: (input) => {
+    const [low, likely, high] = input.brief.worth?.hours ?? [];
+    const hours = low === undefined ? undefined : { low, likely, high };
+    return { ...headOf(input), hours };
+  },
+};

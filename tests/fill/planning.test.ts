@@ -1,0 +1,55 @@
+import { describe, expect, it } from "vitest";
+import { verbs } from "../../src/model/verbs.js";
+import { textByPdfParse, printed } from "../pdf.js";
+import { filled, repairs, seen } from "./filled.js";
+
+describe.each(repairs)("the planning sheets of $name", ({ opened, plan }) => {
+  it("the gather list holds every tool, supply and spare of the plan, each with a box", () => {
+    const text = seen(filled("gather", opened, plan));
+    const { tools, consumables, spares } = plan.brief;
+    for (const { name } of [...tools, ...consumables, ...spares]) expect(text).toContain(name);
+    const asked = new Set(plan.steps.flatMap((step) => step.tools));
+    expect([...asked].filter((id) => !tools.some((tool) => tool.id === id))).toEqual([]);
+  });
+
+  it("the time plan covers every step once and adds up", () => {
+    const html = filled("times", opened, plan);
+    const rows = [
+      ...html.matchAll(
+        /<tr><td>([\d.]+)(?:–([\d.]+))?<\/td>.*?<td>(\d+)<\/td><td>(\d+)<\/td><td>(\d+)<\/td>/g,
+      ),
+    ];
+    const at = new Map(plan.steps.map((step, i) => [step.n, i]));
+    const covered = rows.flatMap(([, from = "", to = from]) =>
+      plan.steps.slice(at.get(from), (at.get(to) ?? 0) + 1).map((step) => step.n),
+    );
+    expect(covered).toEqual(plan.steps.map((step) => step.n));
+    const minutes = rows.reduce((sum, row) => sum + Number(row[4]), 0);
+    const hours = /All, in hours<\/td><td>[\d.]+<\/td><td>([\d.]+)/.exec(html)?.[1];
+    expect(Math.round(minutes / 6) / 10).toBe(Number(hours));
+  });
+
+  it("the layers put every part that comes off once, and below all that hides it", async () => {
+    const html = filled("layers", opened, plan);
+    const parts = plan.steps.filter(
+      ({ verb, phase }) => phase === "strip" && ["off", "ease"].includes(verbs[verb]?.effect ?? ""),
+    );
+    const layers = html.split('<div class="layer">').slice(1);
+    const layerOf = (n: string): number => layers.findIndex((one) => one.includes(`· ${n}</p>`));
+    for (const part of parts) {
+      expect(html.split(`· ${part.n}</p>`), part.id).toHaveLength(2);
+      for (const under of parts)
+        if (part.hides.includes(under.touches[0] ?? ""))
+          expect(layerOf(under.n), `${under.id} under ${part.id}`).toBeGreaterThan(layerOf(part.n));
+    }
+    const pages = await textByPdfParse(await printed(opened, plan, { sheets: ["layers"] }));
+    expect(pages).toHaveLength(1);
+  });
+
+  it("the worth-it sheet gives the hours of the repair and leaves the costs to be written in", () => {
+    const text = seen(filled("worth", opened, plan));
+    const [low, likely, high] = plan.brief.worth?.hours ?? [];
+    expect(text).toMatch(new RegExp(`likely ${likely} ?, from ${low} to ${high} `));
+    expect(text).toContain("Do not do it.");
+  });
+});
