@@ -19,6 +19,10 @@ function program(): Command {
     .addOption(choice("--units <system>", "units of figures", ["metric", "inch"]))
     .option("--large", "larger type")
     .option("--sheets <names>", "which sheets, with commas between")
+    .option(
+      "--labels <dimensions>",
+      "bag labels on a sheet of labels: columns=2,rows=4,width=99.1,…",
+    )
     .option("--draft", "print although the plan does not prove, as a draft")
     .option("--fillable", "make the boxes and lines fields to fill in on a screen")
     .option("--html", "write the sheets for a browser instead")

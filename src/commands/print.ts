@@ -3,6 +3,7 @@ import type { PlanFile } from "../model/plan-file.js";
 import type { PrintOptions } from "../model/printing.js";
 import { print, sheetNames } from "../pipeline.js";
 import { planned, takenWords } from "./ask.js";
+import { labelPaper } from "./label-paper.js";
 import { type CommonOptions, WrongUse } from "./options.js";
 import { report, say, sayJson, textsOf } from "./report.js";
 import { mustBeFolder, writeAll } from "./write.js";
@@ -16,11 +17,14 @@ export interface PrintCommandOptions extends CommonOptions, Pick<PrintOptions, "
   fillable?: boolean;
   strict?: boolean;
   sheets?: string;
+  labels?: string;
 }
 
 /** `countback print JOB`: writes the sheets of a proven plan; without a proof it writes drafts only. */
 export async function printCommand(job: string, options: PrintCommandOptions): Promise<number> {
   const sheets = sheetsOf(options.sheets);
+  const labels =
+    options.labels === undefined ? {} : { labels: labelPaper(options.labels, options.paper) };
   mustBeFolder(options.out);
   const { opened, value, diagnostics, sources } = planned(job, options);
   const textOf = textsOf(sources);
@@ -41,6 +45,7 @@ export async function printCommand(job: string, options: PrintCommandOptions): P
     html,
     fillable,
     units,
+    ...labels,
     ...sheets,
   });
   const unprintable = report(printed.diagnostics, textOf, options);

@@ -23,6 +23,7 @@ export const codes = {
   "bad-option": ["error", "An option or value on the command line that the range lacks."],
   "outside-library": ["error", "A path leaves the library."],
   "missing-glyph": ["error", "A character that no embedded font can draw."],
+  "too-long": ["error", "A text that does not fit the place it must stay in."],
   "bad-style": ["error", "The style sheet uses something outside the documented subset."],
   "done-already": ["error", "A step is added where the work is done already."],
   "no-plan": ["error", "A PDF that carries no plan."],

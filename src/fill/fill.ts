@@ -12,7 +12,10 @@ const alertMarks: Record<string, string> = {
 
 /** Fills a sheet's template: a plan becomes the HTML of one sheet. */
 export function fill(sheet: Sheet, input: SheetInput, words: Words): string {
-  return engine()(sheet.name)({ ...sheet.view(input, words), phrases: words.phrases });
+  return engine()(sheet.template?.(input) ?? sheet.name)({
+    ...sheet.view(input, words),
+    phrases: words.phrases,
+  });
 }
 
 type Template = (view: object) => string;

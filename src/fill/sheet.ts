@@ -1,5 +1,6 @@
 import type { Brief, Step } from "../model/plan.js";
 import type { CountLine, Finding } from "../model/proof.js";
+import type { LabelPaper } from "../model/printing.js";
 import type { Resume } from "../model/plan-file.js";
 import type { Rating } from "../model/rating.js";
 import type { Words } from "../model/words.js";
@@ -17,6 +18,8 @@ export interface SheetInput {
   ratings: readonly Rating[];
   draft: boolean;
   large: boolean;
+  /** The sheet of labels that bag labels go onto, and the height of its paper in millimetres. */
+  labelPaper?: LabelPaper & { paperHeight: number };
   /** Where this pack goes on from one that was printed before. */
   resume?: Resume;
 }
@@ -24,6 +27,8 @@ export interface SheetInput {
 /** One sheet of a pack: its name is that of its template, and `view` says what the template reads. */
 export interface Sheet {
   name: string;
+  /** Another template, where what is printed on asks for one. */
+  template?(input: SheetInput): string;
   /** Whether this plan has anything for the sheet. */
   applies(input: SheetInput): boolean;
   view(input: SheetInput, words: Words): object;

@@ -5,16 +5,22 @@ import type { Edge, Sides, Style } from "./style.js";
 import { columnsOf, rowsOf } from "./table.js";
 import { widthsOf } from "./tracks.js";
 
-/** Reports a character that no font can draw. */
-export type Missing = (character: string) => void;
+/** What cannot be laid out as it is asked for: a character that no font has, or a box taller than it may be. */
+export type Trouble = { glyph: string } | { tooTall: string };
+
+/** Takes note of a trouble. */
+export type Report = (trouble: Trouble) => void;
 
 /** Lays a box out at a width, in one piece; it grows to `least` where its neighbours are taller. */
-export function setBlock(box: Box, width: number, missing: Missing, least = 0): Laid {
+export function setBlock(box: Box, width: number, report: Report, least = 0): Laid {
   const { style } = box;
   const [top, right, bottom, left] = insets(style);
-  const inner = setContent(box, width - left - right, missing);
-  const height = Math.max(style.height ?? 0, least, inner.height + top + bottom);
-  const spare = height - inner.height - top - bottom;
+  const inner = setContent(box, width - left - right, report);
+  const own = inner.height + top + bottom;
+  const name = box.element.attribs["data-fixed"];
+  if (name !== undefined && own > (style.height ?? own) + 0.5) report({ tooTall: name });
+  const height = Math.max(style.height ?? 0, least, own);
+  const spare = height - own;
   const down = top + (style.valign === "middle" ? spare / 2 : 0);
   return {
     height,
@@ -41,13 +47,16 @@ export function moved(items: readonly Item[], dx: number, dy: number): Item[] {
   );
 }
 
-function setContent(box: Box, width: number, missing: Missing): Laid {
-  if (box.style.display === "grid") return setGrid(box, width, missing);
+function setContent(box: Box, width: number, report: Report): Laid {
+  if (box.style.display === "grid") return setGrid(box, width, report);
   if (box.style.display === "table")
-    return stack(rowsOf(box).map((row) => setRow(row.box, columnsOf(box, width), missing)));
-  const lines = box.inlines.length > 0 ? [setLines(box.inlines, box.style, width, missing)] : [];
+    return stack(rowsOf(box).map((row) => setRow(row.box, columnsOf(box, width), report)));
+  const lines =
+    box.inlines.length > 0
+      ? [setLines(box.inlines, box.style, width, (glyph) => report({ glyph }))]
+      : [];
   if (box.children.length === 0) return stack(lines);
-  return setStack(box.children, width, missing, lines);
+  return setStack(box.children, width, report, lines);
 }
 
 function stack(parts: readonly Laid[]): Laid {
@@ -64,7 +73,7 @@ function stack(parts: readonly Laid[]): Laid {
 function setStack(
   children: readonly Box[],
   width: number,
-  missing: Missing,
+  report: Report,
   first: readonly Laid[],
 ): Laid {
   const start = stack(first);
@@ -72,7 +81,7 @@ function setStack(
   const items = [...start.items];
   for (const child of children) {
     const [top, right, bottom, left] = child.style.margin;
-    const laid = setBlock(child, width - left - right, missing);
+    const laid = setBlock(child, width - left - right, report);
     y += Math.max(0, margin, margin === -Infinity ? 0 : top);
     items.push(...moved(laid.items, left, y));
     y += laid.height;
@@ -81,24 +90,24 @@ function setStack(
   return { height: y, items };
 }
 
-function setGrid(box: Box, width: number, missing: Missing): Laid {
-  const rows = gridRows(box, width, missing);
+function setGrid(box: Box, width: number, report: Report): Laid {
+  const rows = gridRows(box, width, report);
   const space = { height: box.style.gap, items: [] };
   return stack(rows.flatMap((row, i) => (i > 0 ? [space, row] : [row])));
 }
 
 /** The rows of a grid, each laid out. */
-export function gridRows({ children, style }: Box, width: number, missing: Missing): Laid[] {
+export function gridRows({ children, style }: Box, width: number, report: Report): Laid[] {
   const tracks = style.columns.length > 0 ? style.columns : [{ share: 1 }];
   const widths = widthsOf(tracks, width, style.gap);
   const rows: Laid[] = [];
   for (let i = 0; i < children.length; i += widths.length)
-    rows.push(setCells(children.slice(i, i + widths.length), widths, style.gap, missing));
+    rows.push(setCells(children.slice(i, i + widths.length), widths, style.gap, report));
   return rows;
 }
 
 /** Lays out a table row in columns of these widths. */
-export function setRow(row: Box, widths: readonly number[], missing: Missing): Laid {
+export function setRow(row: Box, widths: readonly number[], report: Report): Laid {
   let at = 0;
   const spanned = row.children.map((cell) => {
     const span = Number(cell.element.attribs["colspan"] ?? 1);
@@ -106,7 +115,7 @@ export function setRow(row: Box, widths: readonly number[], missing: Missing): L
     at += span;
     return own;
   });
-  const cells = setCells(row.children, spanned, 0, missing);
+  const cells = setCells(row.children, spanned, 0, report);
   const width = widths.reduce((sum, one) => sum + one, 0);
   return { ...cells, items: [...frame(row.style, width, cells.height), ...cells.items] };
 }
@@ -115,15 +124,15 @@ function setCells(
   cells: readonly Box[],
   widths: readonly number[],
   gap: number,
-  missing: Missing,
+  report: Report,
 ): Laid {
-  const heights = cells.map((cell, i) => setBlock(cell, widths[i] ?? 0, missing).height);
+  const heights = cells.map((cell, i) => setBlock(cell, widths[i] ?? 0, report).height);
   const height = Math.max(0, ...heights);
   let x = 0;
   const items = cells.flatMap((cell, i) => {
     const at = x;
     x += (widths[i] ?? 0) + gap;
-    return moved(setBlock(cell, widths[i] ?? 0, missing, height).items, at, 0);
+    return moved(setBlock(cell, widths[i] ?? 0, report, height).items, at, 0);
   });
   return { height, items };
 }

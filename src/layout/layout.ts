@@ -3,7 +3,7 @@ import { isTag } from "domhandler";
 import type { Diagnostic, Outcome } from "../diagnostics/diagnostic.js";
 import type { Paper } from "../model/printing.js";
 import type { LaidSheet, Page, Tag } from "../model/page.js";
-import { moved, setBlock } from "./block.js";
+import { type Report, type Trouble, moved, setBlock } from "./block.js";
 import { type Box, type Building, boxOf } from "./box.js";
 import { type Cascade, cascade } from "./cascade.js";
 import { type Declaration, readStyles } from "./css.js";
@@ -32,14 +32,14 @@ export function layout(html: string, css: StyleText, paper: Paper): Outcome<Laid
   const { styles, diagnostics } = readStyles(css.text, css.file);
   const root = readHtml(html);
   if (!root) return { diagnostics };
-  const lacking = new Set<string>();
+  const troubles = new Map<string, Trouble>();
   const size = papers[paper];
   const sheet: Sheet = {
     root,
     style: cascade(styles),
     size,
-    margin: marginOf(styles.page),
-    missing: (character) => void lacking.add(character),
+    margin: marginOf(styles.page, root.attribs["data-margin"]),
+    report: (trouble) => void troubles.set(JSON.stringify(trouble), trouble),
   };
   let count = 1;
   let { pages, tree } = flow(sheet, count);
@@ -51,7 +51,7 @@ export function layout(html: string, css: StyleText, paper: Paper): Outcome<Laid
   const { "data-title": title = "", lang = "en", "data-watermark": watermark = "" } = root.attribs;
   const name = title.split(":")[0] ?? "";
   const value = { name, title, lang, watermark, ...size, pages, tree };
-  return { value, diagnostics: [...diagnostics, ...[...lacking].map(missingGlyph)] };
+  return { value, diagnostics: [...diagnostics, ...[...troubles.values()].map(said)] };
 }
 
 interface Sheet {
@@ -59,17 +59,19 @@ interface Sheet {
   style: Cascade;
   size: { width: number; height: number };
   margin: Sides<number>;
-  missing: (character: string) => void;
+  report: Report;
 }
 
-function marginOf(page: readonly Declaration[]): Sides<number> {
+/** The page's margins: the style sheet's, or those of a sheet that has its own. */
+function marginOf(page: readonly Declaration[], own: string | undefined): Sides<number> {
   const style = startStyle("article", undefined);
   for (const { property, value } of page) properties[property]?.(style, value);
+  if (own !== undefined) properties["margin"]?.(style, own);
   return style.margin;
 }
 
 function flow(sheet: Sheet, count: number): { pages: Page[]; tree: Tag } {
-  const { root, size, margin, missing } = sheet;
+  const { root, size, margin, report } = sheet;
   const tree: Tag = { type: "Document", children: [] };
   const building = { style: sheet.style, page: "1", pages: String(count) };
   const box = boxOf(building, root, undefined, tree);
@@ -77,7 +79,7 @@ function flow(sheet: Sheet, count: number): { pages: Page[]; tree: Tag } {
   const height = size.height - margin[0] - margin[2];
   const mark = (name: string, text: string): Laid =>
     setMark(sheet, building, box.style, name, text, width);
-  const pages = paginate(slabsOf(box, width, height, missing), {
+  const pages = paginate(slabsOf(box, width, height, report), {
     x: margin[3],
     y: margin[0],
     height,
@@ -89,7 +91,7 @@ function flow(sheet: Sheet, count: number): { pages: Page[]; tree: Tag } {
 }
 
 function setMark(
-  { missing }: Sheet,
+  { report }: Sheet,
   building: Building,
   parent: Style,
   name: string,
@@ -100,20 +102,20 @@ function setMark(
   if (!element) return { height: 0, items: [] };
   const box: Box = boxOf(building, element, parent, undefined);
   box.inlines.push({ is: "text", text, style: box.style, content: undefined });
-  const laid = setBlock(box, width, missing);
+  const laid = setBlock(box, width, report);
   return { ...laid, height: laid.height + box.style.margin[2] };
 }
 
 /** Sets the running head and foot of one page: the head ends above the text, the foot begins below it. */
 function run(sheet: Sheet, page: Page, number: number, count: number): void {
-  const { root, size, margin, style, missing } = sheet;
+  const { root, size, margin, style, report } = sheet;
   const parent = style(root, undefined);
   const building = { style, page: String(number), pages: String(count) };
   const width = size.width - margin[1] - margin[3];
   for (const element of root.children.filter(isTag).filter((one) => hasClass(one, "running"))) {
     if (number === 1 && hasClass(element, "not-first")) continue;
     const box = boxOf(building, element, parent, undefined);
-    const laid = setBlock(box, width, missing);
+    const laid = setBlock(box, width, report);
     const y =
       element.name === "header"
         ? margin[0] - laid.height - box.style.margin[2]
@@ -122,11 +124,18 @@ function run(sheet: Sheet, page: Page, number: number, count: number): void {
   }
 }
 
-function missingGlyph(character: string): Diagnostic {
-  const code = (character.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, "0");
+function said(trouble: Trouble): Diagnostic {
+  if ("tooTall" in trouble)
+    return {
+      code: "too-long",
+      message: `The text of '${trouble.tooTall}' does not fit its place.`,
+      hints: ["Take larger labels, or print them on plain paper."],
+      related: [],
+    };
+  const code = (trouble.glyph.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, "0");
   return {
     code: "missing-glyph",
-    message: `No embedded font can draw '${character}' (U+${code}).`,
+    message: `No embedded font can draw '${trouble.glyph}' (U+${code}).`,
     hints: ["Write it in another way."],
     related: [],
   };

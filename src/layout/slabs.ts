@@ -1,7 +1,7 @@
 import type { Element } from "domhandler";
 import { isTag } from "domhandler";
 import { textContent } from "./text.js";
-import { gridRows, insets, setBlock, setRow, type Missing } from "./block.js";
+import { gridRows, insets, setBlock, setRow, type Report } from "./block.js";
 import type { Box } from "./box.js";
 import type { Item } from "../model/page.js";
 import type { Laid } from "./lines.js";
@@ -25,13 +25,13 @@ export interface Slab {
 }
 
 /** Cuts a box into slabs; one that must stay whole is cut only where no page could hold it. */
-export function slabsOf(root: Box, width: number, page: number, missing: Missing): Slab[] {
-  return cut({ page, missing }, root, { x: 0, width, within: [] });
+export function slabsOf(root: Box, width: number, page: number, report: Report): Slab[] {
+  return cut({ page, report }, root, { x: 0, width, within: [] });
 }
 
 interface Cutting {
   page: number;
-  missing: Missing;
+  report: Report;
 }
 
 function cut(cutting: Cutting, box: Box, at: Place): Slab[] {
@@ -61,9 +61,9 @@ function parts(cutting: Cutting, box: Box, at: Place): Slab[] {
   return box.children.flatMap((child) => cut(cutting, child, place));
 }
 
-function slab({ missing }: Cutting, box: Box, { x, width, within }: Place): Slab {
+function slab({ report }: Cutting, box: Box, { x, width, within }: Place): Slab {
   const { newPage, keepNext } = box.style;
-  const laid = setBlock(box, width, missing);
+  const laid = setBlock(box, width, report);
   return { ...bare(laid, x, within), keepNext, newPage, headings: headingsIn(box.element) };
 }
 
@@ -71,16 +71,16 @@ function bare(laid: Laid, x: number, within: readonly Box[]): Slab {
   return { laid, x, within, top: 0, bottom: 0, keepNext: false, newPage: false, headings: [] };
 }
 
-function gridSlabs({ missing }: Cutting, box: Box, { x, width, within }: Place): Slab[] {
-  return gridRows(box, width, missing).map((laid, i) => ({
+function gridSlabs({ report }: Cutting, box: Box, { x, width, within }: Place): Slab[] {
+  return gridRows(box, width, report).map((laid, i) => ({
     ...bare(laid, x, within),
     top: i > 0 ? box.style.gap : 0,
   }));
 }
 
-function tableSlabs({ missing }: Cutting, table: Box, { x, width, within }: Place): Slab[] {
+function tableSlabs({ report }: Cutting, table: Box, { x, width, within }: Place): Slab[] {
   const widths = columnsOf(table, width);
-  const rows = rowsOf(table).map((row) => ({ ...row, laid: setRow(row.box, widths, missing) }));
+  const rows = rowsOf(table).map((row) => ({ ...row, laid: setRow(row.box, widths, report) }));
   const top = rows.find((row) => row.head)?.laid;
   const head = top && plain(top);
   return rows.map((row, i) => ({

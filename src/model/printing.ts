@@ -1,6 +1,23 @@
 /** Paper sizes that a pack can be laid out for. */
 export type Paper = "a4" | "letter";
 
+/** A sheet of labels by its dimensions, in millimetres. */
+export interface LabelPaper {
+  columns: number;
+  rows: number;
+  /** Of one label. */
+  width: number;
+  height: number;
+  /** From the paper's edge to the first label. */
+  left: number;
+  top: number;
+  /** From one label's edge to the next one's. */
+  across: number;
+  down: number;
+  /** The label at which printing starts, from 1. */
+  start: number;
+}
+
 /** How a pack is to be printed. */
 export interface PrintOptions {
   paper: Paper;
@@ -12,6 +29,8 @@ export interface PrintOptions {
   html: boolean;
   /** Boxes and lines become fields that can be filled in on a screen. */
   fillable?: boolean;
+  /** Bag labels go onto a sheet of labels; else onto plain paper with lines to cut along. */
+  labels?: LabelPaper;
   /** Which sheets, by name; all that apply where none is named. */
   sheets?: readonly string[];
 }

@@ -9,7 +9,8 @@ import type { SheetInput } from "../fill/sheet.js";
 import { sheets } from "../fill/sheets.js";
 import { recipesFor } from "../find/find-job.js";
 import { fontFile } from "../layout/fonts.js";
-import { layout } from "../layout/layout.js";
+import { layout, papers } from "../layout/layout.js";
+import { mm } from "../layout/units.js";
 import type { LaidSheet } from "../model/page.js";
 import type { Opened, PlanFile } from "../model/plan-file.js";
 import type { PrintOptions, Printed } from "../model/printing.js";
@@ -99,7 +100,8 @@ function attachmentsOf(opened: Opened, file: PlanFile): Attachment[] {
 /** The names of all sheets. */
 export const sheetNames: readonly string[] = sheets.map((sheet) => sheet.name);
 
-function inputOf(file: PlanFile, { draft, large, units }: PrintOptions): SheetInput {
+function inputOf(file: PlanFile, options: PrintOptions): SheetInput {
+  const { draft, large, units, labels, paper } = options;
   const { count, brief, car } = file;
   const steps = units === "inch" ? file.steps.map(stepInInches) : file.steps;
   const revision = digestOf([file.job, car, steps, count]);
@@ -114,6 +116,7 @@ function inputOf(file: PlanFile, { draft, large, units }: PrintOptions): SheetIn
     ratings: rate(steps),
     draft: draft || !isProven(file),
     large,
+    ...(labels ? { labelPaper: { ...labels, paperHeight: papers[paper].height / mm } } : {}),
     ...(file.resume ? { resume: file.resume } : {}),
   };
 }

@@ -11,6 +11,7 @@ const elsewhere: Record<string, string> = {
   "outside-library": "tests/read/read.test.ts",
   "one-use": "tests/cases/plan-files.test.ts",
   holds: "tests/cases/plan-files.test.ts",
+  "too-long": "tests/commands/labels.test.ts",
   "no-plan": "tests/paint/pack.test.ts",
   "done-already": "tests/commands/found.test.ts",
   "stale-plan": "tests/cases/plan-files.test.ts",
