@@ -26,6 +26,8 @@ function isMiscounted(tale: Tale, { key, fixing, host = "" }: Thing): boolean {
   const partOn = whereIs(tale, host, tale.end) === "on";
   if (fixing === undefined || (touched.length === 0 && !(partOff && partOn))) return false;
   const [off, put, named] = [sum(out), sum(back), sum(left)];
+  // The car is a state (part 3 of the design): what is still in cannot have been left out.
+  const leftBy = (at: number): number => sum(tale.past(key, at + 1, "leave-out"));
   const old = (at: number): number => {
     const before = tale.past(key, at, "in");
     return sum(before) - sum(before, fresh);
@@ -36,6 +38,7 @@ function isMiscounted(tale: Tale, { key, fixing, host = "" }: Thing): boolean {
     back.some(({ at }) => countIn(tale, key, at + 1) > fixing.full) ||
     back.some(({ at }) => old(at + 1) > sum(tale.past(key, at, "out"))) ||
     left.some(({ change }) => (change.reason ?? "") === "") ||
+    left.some(({ at }) => countIn(tale, key, at) + leftBy(at) > fixing.full + fixing.extra) ||
     off > put + named ||
     countIn(tale, key, tale.end) + named !== fixing.full + fixing.extra
   );
@@ -86,8 +89,10 @@ export function welds(tale: Tale): boolean {
     .some(({ key }) => sum(tale.named(key, "drill")) !== sum(tale.named(key, "weld")));
   const peeled = ({ at }: Event): boolean =>
     tale.all("thing").some(({ key }) => {
+      // "Peeled and released before the car is welded": what is done to a piece after that is another piece.
+      const done = tale.worked(key, at).at(-1);
       const peel = tale.named(key, "peel", at).at(-1);
-      return peel !== undefined && tale.releasedBetween(key, peel.at, at);
+      return done !== undefined && peel !== undefined && tale.releasedBetween(key, done.at, at);
     });
   const onCar = tale.events.filter(({ verb, thing }) => verb === "weld" && thing?.is === "joint");
   // "Holes through the layer that stays are closed" (law 12): after the last drilling before the weld.

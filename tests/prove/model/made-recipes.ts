@@ -41,17 +41,8 @@ const everyJob = {
 
 function partRecipe(seed: Seed, one: PartSeed, i: number): object {
   const over = seed.parts.flatMap((other, j) => (lower(other, j).includes(i) ? [`p${j}`] : []));
-  const needs = one.move && one.screws > 0 ? { needs: [`p${i} back`] } : {};
-  const strip: Steps = [
-    ...(one.move ? [{ move: `p${i}`, to: "back" }] : []),
-    ...(one.screws > 0 ? [{ undo: `s${i}`, ...needs }] : []),
-    ...(one.clips > 0 ? [{ unclip: `c${i}` }] : []),
-    ...(one.plug ? [{ unplug: `w${i}` }] : []),
-    ...(one.hook ? [{ unhook: `h${i}` }] : []),
-    { "lift-out": `p${i}` },
-  ];
+  const strip = stripOf(one, i);
   const role = one.check === "independent" ? "inspector" : "foreman";
-  const check: Steps = one.check === "none" ? [] : [{ hold: `seen${i}`, role }];
   return {
     recipe: `r${i}`,
     name: `Part ${i}`,
@@ -61,9 +52,21 @@ function partRecipe(seed: Seed, one: PartSeed, i: number): object {
     ...(one.plug ? { "needs-isolated": ["power"] } : {}),
     strip: i === 0 ? forget({ ...seed, nights: [] }, strip) : strip,
     refit: "reversed",
-    ...(check.length > 0 ? { check } : {}),
+    ...(one.check === "none" ? {} : { check: [{ hold: `seen${i}`, role }] }),
     ...(one.plug ? { close: [{ try: `f${i}` }] } : {}),
   };
+}
+
+function stripOf(one: PartSeed, i: number): Steps {
+  const needs = one.move && one.screws > 0 ? { needs: [`p${i} back`] } : {};
+  return [
+    ...(one.move ? [{ move: `p${i}`, to: "back" }] : []),
+    ...(one.screws > 0 ? [{ undo: `s${i}`, ...needs }] : []),
+    ...(one.clips > 0 ? [{ unclip: `c${i}` }] : []),
+    ...(one.plug ? [{ unplug: `w${i}` }] : []),
+    ...(one.hook ? [{ unhook: `h${i}` }] : []),
+    { "lift-out": `p${i}` },
+  ];
 }
 
 /** Leaves out what the writer of the recipe forgot, and puts in the night stops where he wants them. */

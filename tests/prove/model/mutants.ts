@@ -106,18 +106,18 @@ function anyChange(world: World, a: number, c: number): Change {
   );
   const { thing, verb } = rows[a % rows.length] ?? {};
   if (!thing || verb === undefined) throw new Error("a world without things");
+  return { verb, object: thing.name, place: thing.position, ...numbersOf(thing, verb, c) };
+}
+
+/** What a change says beside its verb and object. */
+function numbersOf(thing: Thing, verb: string, c: number): Partial<Change> {
   const full = thing.fixing?.full ?? thing.welds;
-  const reason = c % 4 === 0 ? {} : { reason: "by hand" };
-  return {
-    verb,
-    object: thing.name,
-    place: thing.position,
-    ...(full === undefined ? {} : { count: c % 5 === 0 ? 1 : full }),
-    ...(verbs[verb]?.effect === "in" ? { fresh: c % 2 === 0 ? (full ?? 0) : 0 } : {}),
-    ...(verb.startsWith("leave") ? reason : {}),
-    ...(verb === "watch" ? { minutes: 60 } : {}),
-    ...(verb === "move" ? { to: c % 2 === 0 ? "back" : "forward" } : {}),
-  };
+  if (verb.startsWith("leave")) return { count: 1, ...(c % 4 === 0 ? {} : { reason: "by hand" }) };
+  if (verb === "watch") return { minutes: 60 };
+  if (verb === "move") return { to: c % 2 === 0 ? "back" : "forward" };
+  if (full === undefined) return {};
+  const fresh = verbs[verb]?.effect === "in" ? { fresh: c % 2 === 0 ? full : 0 } : {};
+  return { count: c % 5 === 0 ? 1 : full, ...fresh };
 }
 
 const workOf: Partial<Record<Thing["is"], string[]>> = {

@@ -32,6 +32,7 @@ const looks = [
   "photograph",
   "tally",
   "test",
+  "watch",
 ];
 
 /**
@@ -88,7 +89,12 @@ export class Tale {
   }
 
   /** Somebody released a hold that looks at this object, between two places. */
-  releasedBetween(key: Key, from: number, to: number, only = (_: Thing): boolean => true): boolean {
+  releasedBetween(
+    key: Key,
+    from: number,
+    to: number,
+    only = (one: Thing): boolean => one.is === "hold",
+  ): boolean {
     return this.with("release").some(
       ({ at, thing }) =>
         at > from && at < to && thing !== undefined && thing.looksAt.includes(key) && only(thing),
