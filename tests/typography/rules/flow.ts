@@ -1,0 +1,149 @@
+import type { Element } from "../../pdfua/structure.js";
+import type { Drawn } from "../drawn.js";
+import {
+  type Measured,
+  type Rule,
+  type Sheet,
+  at,
+  chain,
+  isStep,
+  linesOf,
+  mm,
+  pagesUnder,
+} from "../sheet.js";
+
+/** How the sheet is cut into pages. */
+export const flowRules: readonly Rule[] = [
+  {
+    name: "a list of steps that goes on says so on both pages",
+    source: "aviation checklists (C3.9)",
+    unit: "marks",
+    least: 2,
+    measure: (sheet) =>
+      cuts(sheet, "L", (list) => below(list).some((one) => isStep(sheet, one))).map(({ i }) => ({
+        where: at(i, "foot"),
+        value:
+          Number(says(sheet.pages[i], /goes on, sheet \d+/)) +
+          Number(says(sheet.pages[i + 1], /\(continued\)/)),
+      })),
+  },
+  {
+    name: "a table that goes on shows its head again",
+    source: "aviation checklists (C3.9)",
+    unit: "of the head",
+    least: 1,
+    measure: (sheet) =>
+      cuts(sheet, "Table").map(({ i, element }) => {
+        const heads = element.kids.filter(({ type }) => type === "THead");
+        const words = heads.flatMap((head) => sheet.read(head).split(" "));
+        const again = sheet.pages[i + 1]?.texts.filter((text) => !text.element) ?? [];
+        const shown = new Set(again.map(({ text }) => text.trim()));
+        const found = words.filter((word) => shown.has(word)).length;
+        return { where: at(i + 1, words.join(" ")), value: found / words.length };
+      }),
+  },
+  {
+    name: "a step and its messages stand on one page",
+    source: "MIL-STD-38784, keep with next (B1.15)",
+    unit: "pages",
+    most: 1,
+    measure: (sheet) =>
+      sheet.subject.elements
+        .filter(({ type, parent }) => type === "LBody" && parent?.type === "LI")
+        .map((element) => ({
+          where: sheet.read(element).slice(0, 60),
+          value: pagesUnder(sheet, element).length,
+        })),
+  },
+  {
+    name: "no heading is parted from what follows",
+    source: "issue 4.4",
+    unit: "pages between",
+    most: 0,
+    measure: headingGaps,
+  },
+  {
+    name: "a page is at least a third full, unless a phase or the sheet ends",
+    source: "issue 4.4",
+    unit: "of the page",
+    least: 1 / 3,
+    measure: (sheet) =>
+      sheet.pages.flatMap((page, i) =>
+        endsHere(sheet, i) ? [] : [{ where: at(i, "fill"), value: fillOf(page) }],
+      ),
+  },
+  {
+    name: "a pause point asks at most nine things",
+    source: "surgical checklists: fewer than ten (C4.1)",
+    unit: "checks",
+    most: 9,
+    measure: (sheet) =>
+      sheet.subject.elements
+        .filter((element) => element.type === "LBody" && /^Pause point/.test(sheet.read(element)))
+        .map((element) => ({
+          where: sheet.read(element).slice(0, 60),
+          value: below(element).filter(({ type }) => type === "Form").length - 3,
+        })),
+  },
+];
+
+function says(page: Drawn | undefined, words: RegExp): boolean {
+  const decoration = page?.texts.filter(({ element }) => !element) ?? [];
+  return words.test(
+    decoration
+      .map(({ text }) => text)
+      .join("")
+      .replaceAll(/\s+/g, " "),
+  );
+}
+
+/** The page breaks within elements of a type. */
+function cuts(
+  sheet: Sheet,
+  type: string,
+  wanted: (element: Element) => boolean = () => true,
+): { i: number; element: Element }[] {
+  return sheet.subject.elements
+    .filter((one) => one.type === type && wanted(one))
+    .flatMap((element) =>
+      pagesUnder(sheet, element)
+        .slice(0, -1)
+        .map((i) => ({ i, element })),
+    );
+}
+
+function below(element: Element): Element[] {
+  return [element, ...element.kids.flatMap(below)];
+}
+
+function headingGaps(sheet: Sheet): Measured[] {
+  const { elements } = sheet.subject;
+  return elements.flatMap((element, k) => {
+    if (!/^H[1-6]$/.test(element.type)) return [];
+    const own = pagesUnder(sheet, element);
+    const after = elements
+      .slice(k + 1)
+      .find((one) => one.content.length > 0 && !chain(one).includes(element));
+    const next = after && pagesUnder(sheet, after)[0];
+    const where = sheet.read(element);
+    return next === undefined ? [] : [{ where, value: next - (own.at(-1) ?? next) }];
+  });
+}
+
+/** Whether the page is the last one of a sheet, or a phase begins on the next one. */
+function endsHere({ pages }: Sheet, i: number): boolean {
+  const next = pages[i + 1]?.texts.find(({ element }) => element);
+  if (!next) return true;
+  return chain(next.element).some(({ type }) => /^H[12]$/.test(type)) || next.text === "Job";
+}
+
+/** How far down a page is filled, of the room between the margins. */
+function fillOf(page: Drawn): number {
+  const [top, bottom] = [19 * mm, page.height - 19 * mm];
+  const reach = [
+    ...linesOf(page).map(({ base }) => base),
+    ...page.lines.map(({ y, y2 }) => Math.max(y, y2)),
+    ...page.frames.map(({ y, h }) => y + h),
+  ];
+  return (Math.max(top, ...reach.filter((y) => y <= bottom)) - top) / (bottom - top);
+}
