@@ -1,7 +1,7 @@
 import { verbs } from "../model/verbs.js";
 import { type Change, type Key, type Thing, type World, changeKey, keyOf } from "../model/world.js";
 import { workJoint } from "./joints.js";
-import { type State, type Tally, isAway } from "./state.js";
+import { type State, type Tally, isAway, looseOf } from "./state.js";
 
 type Apply = (state: State, key: Key, change: Change, world: World) => void;
 
@@ -89,7 +89,7 @@ function reach(state: State, key: Key, verb: string, world: World): void {
 
 /** Work that only looks leaves a release as it is. */
 const looking = new Set(
-  "inspect measure photograph look-at test compare mark find tally".split(" "),
+  "inspect measure photograph look-at test compare mark find tally watch".split(" "),
 );
 
 const handling = new Set(
@@ -105,11 +105,6 @@ export function apply(state: State, change: Change, world: World): void {
   effects[effect]?.(state, key, change, world);
   state.done.add(changeKey(change));
   state.last = changeKey(change);
-}
-
-/** How many lie in the bag; what is wanted beyond that is added: new, or missing since the car came in. */
-function looseOf({ off, added, back, renewed, leftOut }: Tally): number {
-  return off + added - back - renewed - leftOut;
 }
 
 /** What was handled must be inspected again; doing up or undoing a fixing or a join handles what it holds. */

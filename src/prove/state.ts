@@ -10,11 +10,12 @@ export interface Tally {
   leftOut: number;
 }
 
-/** The welds of a joint: how many were drilled out and put back, and whether the joint was parted since. */
+/** The welds of a joint: how many were drilled out and put back, and what was done to it since the last weld. */
 export interface Welds {
   out: number;
   back: number;
   parted: boolean;
+  drilled: boolean;
   opened: boolean;
 }
 
@@ -94,4 +95,11 @@ export function isOff(state: State, key: Key): boolean {
 /** Whether a part is out of the car, and not in on trial either. */
 export function isAway(state: State, key: Key): boolean {
   return isOff(state, key) && state.parts.get(key) !== "trial";
+}
+
+/** How many lie in the bag; what is wanted beyond that is added: new, or missing since the car came in. */
+export function looseOf(tally: Tally | undefined): number {
+  if (!tally) return 0;
+  const { off, added, back, renewed, leftOut } = tally;
+  return off + added - back - renewed - leftOut;
 }

@@ -1,7 +1,7 @@
 import { verbs } from "../../model/verbs.js";
 import { type Thing, type World, changeKey, keyOf } from "../../model/world.js";
 import type { Breach, Law, Moment } from "../law.js";
-import type { State } from "../state.js";
+import { type State, looseOf } from "../state.js";
 import { breachIf } from "../law.js";
 
 /** Law 4: off + added = back + renewed + left out on purpose, and each opened place ends full. */
@@ -33,6 +33,8 @@ function comingOut({ state, change, effect, thing }: Moment, n: number): Breach[
 
 function goingIn({ state, change, thing }: Moment, n: number): Breach[] {
   const { fresh = 0 } = change;
+  const { added = 0, renewed = 0, leftOut = 0 } = state.tallies.get(thing.key) ?? {};
+  const more = added + Math.max(0, n - looseOf(state.tallies.get(thing.key)));
   const inside = state.tallies.get(thing.key)?.in ?? 0;
   const full = thing.fixing?.full ?? 0;
   return [
@@ -40,17 +42,21 @@ function goingIn({ state, change, thing }: Moment, n: number): Breach[] {
       inside + n > full,
       `${inside + n} of '${thing.key}' would be in: there are places for ${full}`,
     ),
+    ...breachIf(
+      more > added && more > renewed + fresh + leftOut,
+      `more of '${thing.key}' go back as old than came off`,
+    ),
     ...breachIf(fresh < 0 || fresh > n, `more of '${thing.key}' are new than go in`),
   ];
 }
 
-/** Work that counts (welds found, drilled, welded) counts the range's number. */
+/** Work on a joint that counts (welds found, drilled, welded) counts the range's number. */
 function welds({ change, thing }: Moment): Breach[] {
-  const wrong =
-    thing.welds !== undefined && change.count !== undefined && change.count !== thing.welds;
+  if (thing.welds === undefined) return [];
+  const uncounted = change.count === undefined && ["drill", "weld"].includes(change.verb);
   return breachIf(
-    wrong,
-    `${change.verb} counts ${change.count} at '${keyOf(change.object, change.place)}', the range ${thing.welds}`,
+    uncounted || (change.count !== undefined && change.count !== thing.welds),
+    `${change.verb} counts ${change.count ?? "nothing"} at '${keyOf(change.object, change.place)}', the range ${thing.welds}`,
   );
 }
 

@@ -7,9 +7,7 @@ import { type MadeJob, jobOf } from "./made-job.js";
 import { spoiled, twists } from "./mutants.js";
 import { ordersOf, tiny } from "./orders.js";
 
-const jobs: MadeJob[] = fc
-  .sample(seeds, { numRuns: 500, seed: Number(process.env["SEED"] ?? 1) })
-  .map(jobOf);
+const jobs: MadeJob[] = fc.sample(seeds, { numRuns: 500, seed: 1 }).map(jobOf);
 const total = new Assize();
 
 /** Both judges hear all these plans; they must break the same laws, law by law. */
@@ -38,8 +36,8 @@ describe("the prover and an independent model of the laws name the same broken l
 
   it("in plans spoiled in one to three ways", () => {
     const lists = fc.sample(twists, {
-      numRuns: 6 * jobs.length,
-      seed: Number(process.env["SEED"] ?? 2),
+      numRuns: 8 * jobs.length,
+      seed: 2,
     });
     const { plans } = agree(
       "spoiled",

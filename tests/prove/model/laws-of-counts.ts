@@ -7,12 +7,14 @@ const fresh = ({ fresh: some = 0 }: Event["change"]): number => some;
 
 /**
  * Law 4: off and added equal back, renewed and left out; the place ends full. A place is opened with its part
- * ("whatever was found there"). The range's own number is the other source also for the welds of a joint.
+ * ("whatever was found there"). The range's own number is the other source also for the welds of a joint, and
+ * welds that nobody counts cannot balance.
  */
 export function count(tale: Tale): boolean {
   const otherWelds = tale.events.some(
-    ({ thing, change }) =>
-      thing?.welds !== undefined && change.count !== undefined && change.count !== thing.welds,
+    ({ thing, change, verb }) =>
+      thing?.welds !== undefined &&
+      (change.count ?? (/^(drill|weld)$/.test(verb) ? 0 : thing.welds)) !== thing.welds,
   );
   return otherWelds || tale.all("fixing").some((thing) => isMiscounted(tale, thing));
 }
@@ -22,9 +24,7 @@ function isMiscounted(tale: Tale, { key, fixing, host = "" }: Thing): boolean {
     tale.past(key, tale.end, effect),
   ) as [Event[], Event[], Event[]];
   const touched = [...out, ...back, ...left];
-  const partOff = tale.past(host, tale.end, "off").length > 0;
-  const partOn = whereIs(tale, host, tale.end) === "on";
-  if (fixing === undefined || (touched.length === 0 && !(partOff && partOn))) return false;
+  if (fixing === undefined || (touched.length === 0 && !isOpened(tale, key, host))) return false;
   const [off, put, named] = [sum(out), sum(back), sum(left)];
   // The car is a state (part 3 of the design): what is still in cannot have been left out.
   const leftBy = (at: number): number => sum(tale.past(key, at + 1, "leave-out"));
@@ -33,7 +33,8 @@ function isMiscounted(tale: Tale, { key, fixing, host = "" }: Thing): boolean {
     return sum(before) - sum(before, fresh);
   };
   return (
-    touched.some(({ change: { count: n = 0, fresh: m = 0 } }) => n < 1 || m < 0 || m > n) ||
+    touched.some(({ change }) => (change.count ?? 0) < 1) ||
+    back.some(({ change: { count: n = 0, fresh: m = 0 } }) => m < 0 || m > n) ||
     out.some(({ at }) => countIn(tale, key, at + 1) < 0) ||
     back.some(({ at }) => countIn(tale, key, at + 1) > fixing.full) ||
     back.some(({ at }) => old(at + 1) > sum(tale.past(key, at, "out"))) ||
@@ -42,6 +43,14 @@ function isMiscounted(tale: Tale, { key, fixing, host = "" }: Thing): boolean {
     off > put + named ||
     countIn(tale, key, tale.end) + named !== fixing.full + fixing.extra
   );
+}
+
+/** A place is opened and closed again with the part that it holds, off and on or aside and back. */
+function isOpened(tale: Tale, key: string, host: string): boolean {
+  const aside = tale.world.things.get(host)?.easedBy.includes(key) === true;
+  const moves = tale.past(host, tale.end, "off", "on", "fit-new");
+  const eases = aside ? tale.past(host, tale.end, "ease", "settle") : [];
+  return moves.length + eases.length > 0 && whereIs(tale, host, tale.end) === "on";
 }
 
 /** Law 5: a one-use fixing never goes back. */
@@ -97,7 +106,7 @@ export function welds(tale: Tale): boolean {
   const onCar = tale.events.filter(({ verb, thing }) => verb === "weld" && thing?.is === "joint");
   // "Holes through the layer that stays are closed" (law 12): after the last drilling before the weld.
   const holed = ({ key, at }: Event): boolean => {
-    const drilled = tale.named(key, "drill", at).at(-1);
+    const drilled = tale.named(key, "drill", at).findLast(({ change }) => (change.count ?? 0) > 0);
     return (
       drilled !== undefined && !tale.named(key, "close", at).some((one) => one.at > drilled.at)
     );

@@ -80,7 +80,9 @@ function mayBeHidden(tale: Tale, key: Key, at: number): boolean {
 function isLoose(tale: Tale, key: Key, at: number): boolean {
   const fixing = tale.world.things.get(key)?.fixing;
   if (fixing === undefined) return isParted(tale, key, at);
-  const touched = tale.past(key, at, "out", "in", "leave-out").length > 0;
+  const touched = (["out", "in", "leave-out"] as const).some(
+    (effect) => sum(tale.past(key, at, effect)) > 0,
+  );
   const named = sum(tale.past(key, at, "leave-out"));
   return touched && countIn(tale, key, at) + named < fixing.full;
 }

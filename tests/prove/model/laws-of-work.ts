@@ -1,5 +1,5 @@
 import { verbs } from "../../../src/model/verbs.js";
-import { type Thing, changeKey } from "../../../src/model/world.js";
+import { type Thing, changeKey, keyOf } from "../../../src/model/world.js";
 import { isOpen, isSo, whereIs } from "./states.js";
 import { isLeftOff, unmet } from "./laws-of-parts.js";
 import type { Event, Tale } from "./tale.js";
@@ -14,7 +14,9 @@ export function holds(tale: Tale): boolean {
   );
   return (
     tale.events.some(early) ||
-    asked.some(({ change }) => !tale.done(changeKey(change))) ||
+    asked.some(
+      ({ change }) => !isSo(tale, keyOf(change.object, change.place), "released", tale.end),
+    ) ||
     critical.some((thing) => isUninspected(tale, thing))
   );
 }

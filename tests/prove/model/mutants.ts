@@ -46,6 +46,12 @@ const ways = {
       one.object === object && one.count !== undefined ? { ...one, count: one.count + more } : one,
     );
   },
+  uncount: ({ steps }: MadeJob, { a }: Twist) =>
+    edit(steps, ({ count, ...rest }) =>
+      /^(drill|weld)$/.test(rest.verb) && a % 4 === 0
+        ? rest
+        : { ...rest, ...(count === undefined ? {} : { count }) },
+    ),
   freshen: (job: MadeJob, dice: Twist) =>
     change(job, dice, "fresh", (one) => ({ ...one, fresh: dice.b % 3 })),
   watchLess: ({ steps }: MadeJob, { b }: Twist) =>

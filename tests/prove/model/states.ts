@@ -53,8 +53,9 @@ export function isBegun(tale: Tale, key: Key, at: number): boolean {
 /** A joint is open from the drilling of its welds, or its parting, until as many welds are in again. */
 export function isOpen(tale: Tale, key: Key, at: number): boolean {
   const welded = tale.named(key, "weld", at);
-  const parted = tale.named(key, "separate", at).at(-1)?.at ?? -1;
-  return sum(tale.named(key, "drill", at)) > sum(welded) || parted > (welded.at(-1)?.at ?? -1);
+  const drilled = tale.named(key, "drill", at);
+  const opened = [...drilled, ...tale.named(key, "separate", at)].map((one) => one.at);
+  return sum(drilled) > sum(welded) || Math.max(-1, ...opened) > (welded.at(-1)?.at ?? -1);
 }
 
 /** A joint lets go of what it welds in: it was separated, and not welded since. */
