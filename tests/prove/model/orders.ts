@@ -1,6 +1,6 @@
 import type { Seed } from "./made.js";
 
-const plain = {
+export const plain = {
   screws: 0,
   clips: 0,
   plug: false,
@@ -12,7 +12,7 @@ const plain = {
   check: "none",
 } as const satisfies Seed["parts"][number];
 
-const bench: Seed = {
+export const bench: Seed = {
   parts: [plain],
   job: "strip",
   finish: [],
