@@ -87,9 +87,15 @@ const spots: Spot[] = [
     law: 13,
   },
   {
-    name: "the holes are closed before the last of them is drilled",
+    name: "the holes are closed before they are drilled",
     job: weld,
-    steps: after(weld, "close", { verb: "drill", object: "seam", count: 1 }),
+    steps: weld.steps
+      .filter(({ verb }) => verb !== "close")
+      .flatMap((step) =>
+        step.verb === "drill"
+          ? [...weld.steps.filter(({ verb }) => verb === "close"), step]
+          : [step],
+      ),
     law: 12,
   },
   {
