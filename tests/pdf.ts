@@ -15,6 +15,7 @@ export async function printed(
     draft: false,
     html: false,
     fillable: false,
+    sheets: ["checklist"],
     ...options,
   };
   const { value, diagnostics } = await print(opened, plan, all);

@@ -38,15 +38,18 @@ describe("the joined pack", () => {
     expect(counts.length).toBeGreaterThan(5);
     expect(document.numPages).toBe(counts.reduce((sum, one) => sum + one, 0));
     const labels = (await document.getPageLabels()) ?? [];
-    expect(labels[0]).toBe("Checklist 1");
-    expect(labels[counts[0] ?? 0]).toMatch(/^Count sheet 1$/);
+    const starts = counts.map((_, i) => counts.slice(0, i).reduce((sum, one) => sum + one, 0));
+    const firsts = starts.map((at) => labels[at]);
+    expect(firsts).toContain("Checklist 1");
+    expect(firsts).toContain("Count sheet 1");
+    expect(firsts.every((label) => label?.endsWith(" 1"))).toBe(true);
   });
 
   it("has a bookmark for each sheet, and the headings of the sheet below it", async () => {
     const outline = (await (await read(pack())).getOutline()) ?? [];
     expect(outline).toHaveLength(files.size - 1);
-    expect(outline[0]?.title).toBe("Checklist: New cross bar");
-    expect(outline[0]?.items.length).toBeGreaterThan(0);
+    const checklist = outline.find(({ title }) => title === "Checklist: New cross bar");
+    expect(checklist?.items.length).toBeGreaterThan(0);
   });
 
   it("carries the plan and every recipe it was made from, byte for byte", async () => {
