@@ -1,4 +1,4 @@
-import type { LabelPaper, Paper } from "../model/printing.js";
+import { type LabelPaper, type Paper, papers } from "../model/printing.js";
 import { WrongUse } from "./options.js";
 
 const keys = [
@@ -12,12 +12,6 @@ const keys = [
   "down",
   "start",
 ] as const;
-
-/** Paper sizes in millimetres (ISO 216; ASME Y14.1). */
-const papers: Record<Paper, { width: number; height: number }> = {
-  a4: { width: 210, height: 297 },
-  letter: { width: 215.9, height: 279.4 },
-};
 
 /** Reads a sheet of labels from `columns=2,rows=4,width=99.1,…`; pitch and start may be left out. */
 export function labelPaper(text: string, paper: Paper): LabelPaper {

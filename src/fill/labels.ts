@@ -1,6 +1,6 @@
 import { markOf, textOf } from "../figures/format.js";
 import type { Step, StepFixing } from "../model/plan.js";
-import { verbs } from "../model/verbs.js";
+import { effectOf } from "../model/verbs.js";
 import type { Words } from "../model/words.js";
 import { bagKey, bagsOf } from "./bags.js";
 import { marked } from "./marks.js";
@@ -81,8 +81,4 @@ function named(fixing: StepFixing): { count: number; name: string; size: string 
 function ends(steps: readonly Step[]): string[] {
   const numbers = [steps[0]?.n, steps.at(-1)?.n].filter((n) => n !== undefined);
   return [...new Set(numbers)];
-}
-
-function effectOf({ verb }: Step): string {
-  return verbs[verb]?.effect ?? "";
 }

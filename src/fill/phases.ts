@@ -3,6 +3,7 @@ import { verbs } from "../model/verbs.js";
 import type { Words } from "../model/words.js";
 import { bagKey, bagsOf } from "./bags.js";
 import { remindersOf } from "./reminders.js";
+import { runsOf } from "./runs.js";
 import { type SheetInput, sum } from "./sheet.js";
 import { type StepView, stepView } from "./step-view.js";
 
@@ -48,7 +49,7 @@ export function phasesOf(input: SheetInput, words: Words): PhaseView[] {
   };
   return phases.flatMap((phase) => {
     const mine = left.filter((step) => step.phase === phase);
-    const blocks = runs(mine).map((run) => blockView(run, input.brief, words, bags, view));
+    const blocks = runsOf(mine).map((run) => blockView(run, input.brief, words, bags, view));
     return blocks.length > 0 ? [{ phase, title: words.phases[phase] ?? phase, blocks }] : [];
   });
 }
@@ -62,18 +63,6 @@ function numbersOf(steps: readonly Step[]): Map<string, { hold: number; pause: n
       return [step.id, { hold, pause }];
     }),
   );
-}
-
-/** Cuts steps wherever the task or its side changes. */
-function runs(steps: readonly Step[]): Step[][] {
-  const all: Step[][] = [];
-  for (const step of steps) {
-    const last = all.at(-1);
-    const same = last?.[0] && bagKey(last[0]) === bagKey(step);
-    if (last && same) last.push(step);
-    else all.push([step]);
-  }
-  return all;
 }
 
 function blockView(

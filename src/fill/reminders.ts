@@ -1,6 +1,6 @@
 import type { Step } from "../model/plan.js";
 import type { Rating } from "../model/rating.js";
-import { verbs } from "../model/verbs.js";
+import { putsOn } from "../model/verbs.js";
 import type { Words } from "../model/words.js";
 import type { SheetInput } from "./sheet.js";
 
@@ -41,10 +41,6 @@ export function remindersOf(input: SheetInput, { features, sides }: Words): Remi
     closeUpAfter: last?.id ?? "",
     closeUp: { lines: hiddenLines(input, sides) },
   };
-}
-
-function putsOn(step: Step): boolean {
-  return ["on", "fit-new", "settle"].includes(verbs[step.verb]?.effect ?? "");
 }
 
 function countOf(step: Step | undefined): number {

@@ -1,7 +1,7 @@
 import type { Element } from "domhandler";
 import { isTag } from "domhandler";
 import type { Diagnostic, Outcome } from "../diagnostics/diagnostic.js";
-import type { Paper } from "../model/printing.js";
+import { type Paper, papers } from "../model/printing.js";
 import type { LaidSheet, Page, Tag } from "../model/page.js";
 import { type Report, type Trouble, moved, setBlock } from "./block.js";
 import { type Box, type Building, boxOf } from "./box.js";
@@ -15,12 +15,6 @@ import { slabsOf } from "./slabs.js";
 import { type Sides, type Style, startStyle } from "./style.js";
 import { mm } from "./units.js";
 
-/** Paper sizes in points: A4 by ISO 216, Letter by ASME Y14.1 (215.9 × 279.4 mm). */
-export const papers: Record<Paper, { width: number; height: number }> = {
-  a4: { width: 210 * mm, height: 297 * mm },
-  letter: { width: 215.9 * mm, height: 279.4 * mm },
-};
-
 /** A style sheet and the file it was read from. */
 export interface StyleText {
   text: string;
@@ -33,7 +27,7 @@ export function layout(html: string, css: StyleText, paper: Paper): Outcome<Laid
   const root = readHtml(html);
   if (!root) return { diagnostics };
   const troubles = new Map<string, Trouble>();
-  const size = papers[paper];
+  const size = { width: papers[paper].width * mm, height: papers[paper].height * mm };
   const sheet: Sheet = {
     root,
     style: cascade(styles),

@@ -1,6 +1,12 @@
 /** Paper sizes that a pack can be laid out for. */
 export type Paper = "a4" | "letter";
 
+/** Paper sizes in millimetres: A4 by ISO 216, Letter by ASME Y14.1. */
+export const papers: Readonly<Record<Paper, { width: number; height: number }>> = {
+  a4: { width: 210, height: 297 },
+  letter: { width: 215.9, height: 279.4 },
+};
+
 /** A sheet of labels by its dimensions, in millimetres. */
 export interface LabelPaper {
   columns: number;

@@ -182,3 +182,13 @@ export const stateWords = [
   "opened",
   "set",
 ];
+
+/** What a step's verb does to its object. */
+export function effectOf({ verb }: { verb: string }): Effect | undefined {
+  return verbs[verb]?.effect;
+}
+
+/** Whether a step puts a part in its place. */
+export function putsOn(step: { verb: string }): boolean {
+  return ["on", "fit-new", "settle"].includes(effectOf(step) ?? "");
+}

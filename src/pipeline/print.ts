@@ -9,11 +9,10 @@ import type { SheetInput } from "../fill/sheet.js";
 import { sheets } from "../fill/sheets.js";
 import { recipesFor } from "../find/find-job.js";
 import { fontFile } from "../layout/fonts.js";
-import { layout, papers } from "../layout/layout.js";
-import { mm } from "../layout/units.js";
+import { layout } from "../layout/layout.js";
 import type { LaidSheet } from "../model/page.js";
 import type { Opened, PlanFile } from "../model/plan-file.js";
-import type { PrintOptions, Printed } from "../model/printing.js";
+import { type PrintOptions, type Printed, papers } from "../model/printing.js";
 import type { Attachment } from "../paint/attach.js";
 import { paint } from "../paint/paint.js";
 import { rate } from "../rate/rate.js";
@@ -116,7 +115,7 @@ function inputOf(file: PlanFile, options: PrintOptions): SheetInput {
     ratings: rate(steps),
     draft: draft || !isProven(file),
     large,
-    ...(labels ? { labelPaper: { ...labels, paperHeight: papers[paper].height / mm } } : {}),
+    ...(labels ? { labelPaper: { ...labels, paperHeight: papers[paper].height } } : {}),
     ...(file.resume ? { resume: file.resume } : {}),
   };
 }

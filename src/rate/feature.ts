@@ -1,5 +1,4 @@
 import type { Step } from "../model/plan.js";
-import { verbs } from "../model/verbs.js";
 
 /** A step of the way back, with what stands round about it. */
 export interface Subject {
@@ -14,9 +13,4 @@ export interface Subject {
 export interface Feature {
   name: string;
   has(subject: Subject): boolean;
-}
-
-/** Whether a step puts a part in its place. */
-export function putsOn(step: Step): boolean {
-  return ["on", "fit-new", "settle"].includes(verbs[step.verb]?.effect ?? "");
 }

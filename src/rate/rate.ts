@@ -1,6 +1,6 @@
 import type { Step } from "../model/plan.js";
 import type { Rating } from "../model/rating.js";
-import { putsOn } from "./feature.js";
+import { putsOn } from "../model/verbs.js";
 import { features } from "./features.js";
 
 /** Rates every step of the way back by the published features that it shows; the most come first. */

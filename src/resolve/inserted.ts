@@ -5,7 +5,7 @@ import type { Phase, Step } from "../model/plan.js";
 import type { Thing } from "../model/world.js";
 import type { Visit } from "./closure.js";
 import { type Compiler, compile } from "./compile.js";
-import { blankThing } from "./things.js";
+import { blankThing, fixingFacts } from "./things.js";
 
 /** A step that was added during the work, and the step after which it stands. */
 export interface Inserted {
@@ -21,19 +21,8 @@ export function foundFixings({ data, source }: Filed<FoundFile>, range: RangeFil
     const words = known?.name ?? kind;
     const origin = { file: source.file, path: ["fixings", name] };
     const thing = blankThing({ is: "fixing", name, words, position: "", zone, origin });
-    thing.fixing = {
-      kind,
-      kindName: words,
-      kindPlural: known?.plural ?? words,
-      size: known?.size ?? "",
-      full: count,
-      present: count,
-      extra: 0,
-      sound: count,
-      oneUse: known?.["one-use"] ?? false,
-      where,
-      ...(known?.tool === undefined ? {} : { tool: known.tool }),
-    };
+    const here = { present: count, extra: 0, sound: count };
+    thing.fixing = fixingFacts({ kind, count, where }, known, count, here, undefined);
     return thing;
   });
 }

@@ -145,7 +145,8 @@ class Builder {
 
 type Kind = RangeFile["kinds"][string] | undefined;
 
-function fixingFacts(
+/** What the range and the car say of one fixing. */
+export function fixingFacts(
   fixing: Fixings[string],
   kind: Kind,
   full: number,

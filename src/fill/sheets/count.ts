@@ -1,6 +1,6 @@
 import type { Step, StepFixing } from "../../model/plan.js";
 import type { CountLine } from "../../model/proof.js";
-import { verbs } from "../../model/verbs.js";
+import { effectOf } from "../../model/verbs.js";
 import type { Words } from "../../model/words.js";
 import { bagKey, bagsOf } from "../bags.js";
 import { type Sheet, type SheetInput, type Totals, headOf, totalsOf } from "../sheet.js";
@@ -31,15 +31,11 @@ function momentsOf(steps: readonly Step[], { phrases, sides }: Words): Moment[] 
     step ? [{ when: phrases[when] ?? when, step: step.n, what }] : [];
   const between = steps.flatMap((step) => {
     if (step.night) return at(step, "hand-over", "");
-    const closes = step.hides.length > 0 && ["on", "fit-new"].includes(effectOf(step));
+    const closes = step.hides.length > 0 && ["on", "fit-new"].includes(effectOf(step) ?? "");
     const what = [step.title, sides[step.position] ?? step.position].filter((one) => one !== "");
     return closes ? at(step, "before-closing", what.join(", ")) : [];
   });
   return [...at(first, "baseline", ""), ...between, ...at(last, "at-the-end", "")];
-}
-
-function effectOf(step: Step): string {
-  return verbs[step.verb]?.effect ?? "";
 }
 
 interface Line extends CountLine {

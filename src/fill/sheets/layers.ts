@@ -1,5 +1,5 @@
 import type { Step } from "../../model/plan.js";
-import { verbs } from "../../model/verbs.js";
+import { effectOf } from "../../model/verbs.js";
 import type { Words } from "../../model/words.js";
 import { type Sheet, type SheetInput, headOf } from "../sheet.js";
 
@@ -17,8 +17,8 @@ interface Box {
   over: string;
 }
 
-function comesOff({ verb, phase }: Step): boolean {
-  return phase === "strip" && ["off", "ease"].includes(verbs[verb]?.effect ?? "");
+function comesOff(step: Step): boolean {
+  return step.phase === "strip" && ["off", "ease"].includes(effectOf(step) ?? "");
 }
 
 /** A part lies one layer deeper than the deepest part that hides it. */

@@ -1,5 +1,6 @@
 import type { Step } from "../../model/plan.js";
 import type { Words } from "../../model/words.js";
+import { runsOf } from "../runs.js";
 import { type Sheet, headOf, sum } from "../sheet.js";
 
 /** How long each block of the work takes hands on, its waits, and where the work may be left. */
@@ -28,16 +29,7 @@ interface Row {
 
 /** One row for each run of steps of one task, side and phase. */
 function rowsOf(steps: readonly Step[], words: Words): Row[] {
-  const runs: Step[][] = [];
-  for (const step of steps) {
-    const last = runs.at(-1);
-    const head = last?.[0];
-    const same =
-      head?.task === step.task && head.position === step.position && head.phase === step.phase;
-    if (last && same) last.push(step);
-    else runs.push([step]);
-  }
-  return runs.flatMap((run) => {
+  return runsOf(steps).flatMap((run) => {
     const [first] = run;
     return first ? [rowOf(first, run, words)] : [];
   });

@@ -1,5 +1,6 @@
 import type { Step } from "../../model/plan.js";
-import { type Feature, putsOn } from "../feature.js";
+import { putsOn } from "../../model/verbs.js";
+import type { Feature } from "../feature.js";
 
 /** After the goal: its part is in its place already (Reason 2002). */
 export const afterGoal: Feature = {

@@ -1,4 +1,5 @@
-import { type Feature, putsOn } from "../feature.js";
+import { putsOn } from "../../model/verbs.js";
+import type { Feature } from "../feature.js";
 
 /** Out of sight: a part that goes on later hides it (Reason 2002). */
 export const outOfSight: Feature = {
