@@ -43,7 +43,7 @@ export const flowRules: readonly Rule[] = [
       }),
   },
   {
-    name: "a step and its messages stand on one page",
+    name: "a step and its messages stand on one page; its table of values may go on",
     source: "MIL-STD-38784, keep with next (B1.15)",
     unit: "pages",
     most: 1,
@@ -52,7 +52,11 @@ export const flowRules: readonly Rule[] = [
         .filter(({ type, parent }) => type === "LBody" && parent?.type === "LI")
         .map((element) => ({
           where: sheet.read(element).slice(0, 60),
-          value: pagesUnder(sheet, element).length,
+          value: new Set(
+            element.kids
+              .filter(({ type }) => type !== "Table")
+              .flatMap((kid) => pagesUnder(sheet, kid)),
+          ).size,
         })),
   },
   {
@@ -79,7 +83,9 @@ export const flowRules: readonly Rule[] = [
     most: 9,
     measure: (sheet) =>
       sheet.subject.elements
-        .filter((element) => element.type === "LBody" && /^Pause point/.test(sheet.read(element)))
+        .filter(
+          (element) => element.type === "LBody" && sheet.read(element).startsWith("Pause point"),
+        )
         .map((element) => ({
           where: sheet.read(element).slice(0, 60),
           value: below(element).filter(({ type }) => type === "Form").length - 3,
