@@ -23,6 +23,7 @@ export function graphOf(tasks: readonly Task[]): Node[] {
   }
   for (const task of tasks.filter((one) => one.isolates.length > 0)) live(nodes, edge, tasks, task);
   for (const task of tasks.filter((one) => one.frames)) frame(nodes, edge, task);
+  for (const task of tasks) wait(nodes, edge, task);
   barriers(nodes, edge);
   return [...nodes.values()];
 }
@@ -38,7 +39,9 @@ function cut(nodes: Map<string, Node>, task: Task, phase: Phase): void {
     nodes.set(id, { id, steps: run, before: new Set() });
     run = [];
   };
+  const waiting = new Set((task.waitsFor ?? []).map((one) => one.step));
   for (const step of task.steps[phase]) {
+    if (waiting.has(step.id)) close();
     const want = stateWanted(task, liveIds, step);
     if (want !== undefined && live !== undefined && want !== live) close();
     live = want ?? live;
@@ -86,6 +89,18 @@ function live(nodes: Map<string, Node>, edge: Edge, tasks: readonly Task[], isol
     )) {
       if (id.includes(" strip ")) for (const isolate of way("strip")) edge(id, isolate);
       if (id.includes(" refit ")) for (const restore of way("refit")) edge(restore, id);
+    }
+  }
+}
+
+/** A refit step that waits for a neighbour to be back comes after its way back; one that wants it off, before. */
+function wait(nodes: Map<string, Node>, edge: Edge, task: Task): void {
+  for (const { step, task: other, back } of task.waitsFor ?? []) {
+    const own = [...nodes.values()].find(({ steps }) => steps.some(({ id }) => id === step));
+    for (const id of nodes.keys()) {
+      if (!own || !id.startsWith(`${other} refit`)) continue;
+      if (back) edge(id, own.id);
+      else edge(own.id, id);
     }
   }
 }

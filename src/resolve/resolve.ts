@@ -61,7 +61,7 @@ export function resolve(request: Request): Outcome<Resolved> {
     [...strip, ...refit, ...check, ...chain].map((item) => item.step),
   );
   const brief = briefOf({ range: range.data, recipe: recipe.data, catalog, fitted, visits, steps });
-  const tasks = compiled.map(taskOf);
+  const tasks = compiled.map((one) => taskOf(one, compiled));
   const phases = new Map(steps.map((step) => [step.id, step.phase]));
   const { during } = request;
   const inserted = during ? insertedSteps(compiler, during, (id) => phases.get(id)) : [];
@@ -158,7 +158,10 @@ function shareMinutes({ visit, strip, refit, check, chain }: CompiledVisit): voi
   for (const step of steps) step.minutes = [share(total[0]), share(total[1]), share(total[2])];
 }
 
-function taskOf({ visit, strip, refit, check, chain }: CompiledVisit): Task {
+function taskOf(
+  { visit, strip, refit, check, chain }: CompiledVisit,
+  compiled: readonly CompiledVisit[],
+): Task {
   const { data } = visit.recipe;
   const of = (phase: Phase): Step[] =>
     chain.map((item) => item.step).filter((step) => step.phase === phase);
@@ -184,12 +187,31 @@ function taskOf({ visit, strip, refit, check, chain }: CompiledVisit): Task {
         )
       : [],
     needsIsolated: visit.needsIsolated,
+    waitsFor: refit.flatMap((item) => waitsOf(visit, item, compiled)),
     liveSteps: [...strip, ...refit].flatMap(({ raw, step }) =>
       (raw.needs ?? [])
         .filter((n) => n.endsWith(" live"))
         .map((n) => [step.id, n.split(" ")[0] ?? ""] as const),
     ),
   };
+}
+
+/** The tasks whose parts a refit step wants back, or still off: 'carpet on', 'console-front off'. */
+function waitsOf(
+  visit: Visit,
+  { raw, step }: Compiled,
+  compiled: readonly CompiledVisit[],
+): NonNullable<Task["waitsFor"]> {
+  return (raw.needs ?? []).flatMap((need) => {
+    const [name = "", state = ""] = need.split(" ");
+    if (!["on", "off"].includes(state)) return [];
+    const others = compiled.filter(({ visit: { recipe, position } }) => {
+      const { strips, eases } = recipe.data;
+      const side = position === visit.position || position === "" || visit.position === "";
+      return (strips === name || eases === name) && side;
+    });
+    return others.map((other) => ({ step: step.id, task: other.visit.id, back: state === "on" }));
+  });
 }
 
 function unique(diagnostics: readonly Diagnostic[]): Diagnostic[] {
