@@ -25,21 +25,25 @@ describe.runIf(has("qpdf")).each(repairPacks)("the pack of $name", (pack) => {
     expect(against(rule, sheet())).toEqual([]);
   });
 
-  it.runIf(pack === repairPacks.at(-1))("each rule can be broken", () => {
-    expect(Object.keys(breaks).toSorted()).toEqual(rules.map(({ name }) => name).toSorted());
-    const blind = rules.filter((rule) => {
-      const { pages, subject } = sheet();
-      const copy = structuredClone({ pages, elements: subject.elements });
-      const broken = {
-        ...sheet(),
-        pages: copy.pages,
-        subject: { ...subject, elements: copy.elements },
-      };
-      breaks[rule.name]?.(broken);
-      return against(rule, broken).length === 0;
-    });
-    expect(blind.map(({ name }) => name)).toEqual([]);
-  }, 60_000);
+  it.runIf(pack === repairPacks.at(-1))(
+    "each rule can be broken",
+    () => {
+      expect(Object.keys(breaks).toSorted()).toEqual(rules.map(({ name }) => name).toSorted());
+      const blind = rules.filter((rule) => {
+        const { pages, subject } = sheet();
+        const copy = structuredClone({ pages, elements: subject.elements });
+        const broken = {
+          ...sheet(),
+          pages: copy.pages,
+          subject: { ...subject, elements: copy.elements },
+        };
+        breaks[rule.name]?.(broken);
+        return against(rule, broken).length === 0;
+      });
+      expect(blind.map(({ name }) => name)).toEqual([]);
+    },
+    60_000,
+  );
 });
 
 afterAll(() => {
