@@ -19,16 +19,24 @@ export function everyJob(opened: Opened, progress: (done: number, all: number) =
   const jobs = jobsOf(opened.library);
   const all = jobs.reduce((sum, job) => sum + job.sets.length + job.cars.length, 0);
   let [plans, left] = [0, 0];
-  const diagnostics = new Map<string, Diagnostic>();
+  const found = new Map<string, Diagnostic>();
   for (const job of jobs) {
-    for (const diagnostic of onOptions(opened, job)) diagnostics.set(keyOf(diagnostic), diagnostic);
-    for (const diagnostic of onCars(opened, job))
-      if (!diagnostics.has(keyOf(diagnostic))) diagnostics.set(keyOf(diagnostic), diagnostic);
+    for (const diagnostic of onOptions(opened, job)) join(found, diagnostic);
+    for (const diagnostic of onCars(opened, job)) join(found, diagnostic, false);
     plans += job.sets.length + job.cars.length;
     left += job.left;
     progress(plans, all);
   }
-  return { diagnostics: [...diagnostics.values()], jobs: jobs.length, plans, left };
+  return { diagnostics: [...found.values()], jobs: jobs.length, plans, left };
+}
+
+/** The same finding in several jobs is told once, with a hint for each job; one on a car only where it is new. */
+function join(found: Map<string, Diagnostic>, diagnostic: Diagnostic, again = true): void {
+  const key = keyOf(diagnostic);
+  const before = found.get(key);
+  if (!before) found.set(key, diagnostic);
+  else if (again)
+    found.set(key, { ...before, hints: [...new Set([...before.hints, ...diagnostic.hints])] });
 }
 
 /** The same finding at the same place, whatever its step's number. */
