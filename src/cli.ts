@@ -17,6 +17,7 @@ function program(): Command {
     .option("--out <dir>", "folder to write to", ".")
     .addOption(choice("--paper <size>", "paper", ["a4", "letter"]))
     .addOption(choice("--units <system>", "units of figures", ["metric", "inch"]))
+    .option("--language <code>", "language of the sheets", "en")
     .option("--large", "larger type")
     .option("--sheets <names>", "which sheets, with commas between")
     .option(

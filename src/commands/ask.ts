@@ -15,7 +15,7 @@ export interface Planned {
 
 /** Plans a job for the car that the options name; a job that ends in `.json` is a plan file. */
 export function planned(job: string, options: CommonOptions): Planned {
-  const { value: opened, diagnostics } = open(options.library);
+  const { value: opened, diagnostics } = open(options.library, options.language);
   const sources = opened?.sources ?? [];
   if (!opened || hasErrors(diagnostics)) return { diagnostics, sources };
   return job.endsWith(".json") ? fromFile(opened, job) : fromOptions(opened, job, options);

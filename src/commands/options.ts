@@ -6,6 +6,7 @@ export interface CommonOptions {
   car?: string;
   fitted: Record<string, string>;
   library: string;
+  language?: string;
   found?: string;
   json?: boolean;
   quiet?: boolean;

@@ -1,6 +1,7 @@
 import { readFileSync, readdirSync } from "node:fs";
 import Handlebars from "handlebars";
 import type { Words } from "../model/words.js";
+import { translated } from "./texts.js";
 import type { Sheet, SheetInput } from "./sheet.js";
 
 const folder = new URL("../../templates/", import.meta.url);
@@ -12,25 +13,30 @@ const alertMarks: Record<string, string> = {
 
 /** Fills a sheet's template: a plan becomes the HTML of one sheet. */
 export function fill(sheet: Sheet, input: SheetInput, words: Words): string {
-  return engine()(sheet.template?.(input) ?? sheet.name)({
+  return engine(words)(sheet.template?.(input) ?? sheet.name)({
     ...sheet.view(input, words),
     phrases: words.phrases,
+    lang: words.language,
   });
 }
 
 type Template = (view: object) => string;
 
-function engine(): (name: string) => Template {
+function engine({ texts, phrases }: Words): (name: string) => Template {
   const handlebars = Handlebars.create();
   handlebars.registerHelper("is", (a: unknown, b: unknown) => a === b);
   handlebars.registerHelper("add", (a: number, b: number) => a + b);
   handlebars.registerHelper("many", (list: readonly unknown[]) => list.length > 1);
+  handlebars.registerHelper("phrase", (name: string) => phrases[name] ?? name);
   handlebars.registerHelper("upper", (text: string) => text.toUpperCase());
   handlebars.registerHelper("alertMark", (word: string) => alertMarks[word] ?? "#FFFFFF");
   for (const file of readdirSync(new URL("parts/", folder)).sort()) {
-    handlebars.registerPartial(file.replace(/\.hbs$/, ""), text(`parts/${file}`));
+    handlebars.registerPartial(
+      file.replace(/\.hbs$/, ""),
+      translated(text(`parts/${file}`), texts),
+    );
   }
-  return (name) => handlebars.compile(text(`${name}.hbs`));
+  return (name) => handlebars.compile(translated(text(`${name}.hbs`), texts));
 }
 
 function text(file: string): string {

@@ -2,6 +2,7 @@ import { markOf, textOf } from "../figures/format.js";
 import type { Figure } from "../model/figure.js";
 import type { Brief, Hold, Message, Step } from "../model/plan.js";
 import { type CountLine, countLines, joinsOf } from "./count-lines.js";
+import { fillIn } from "../model/words.js";
 import { gravestFirst } from "./messages.js";
 import type { CloseUpView, ReminderView } from "./reminders.js";
 import { marked } from "./marks.js";
@@ -65,6 +66,7 @@ export interface Around {
   pauseNumber: number;
   next: Step | undefined;
   totals: Readonly<Record<string, string>>;
+  phrases: Readonly<Record<string, string>>;
   reminder: ReminderView | undefined;
   closeUp: CloseUpView | undefined;
 }
@@ -79,7 +81,7 @@ export function stepView(step: Step, around: Around): StepView {
     brief.consumables.find((one) => one.id === id)?.name ?? id;
   return {
     n: step.n,
-    done: `step ${step.n} done`,
+    done: fillIn(around.phrases["step-done"] ?? "", { n: step.n }),
     messages: gravestFirst(step.messages),
     saysHtml: marked(step.says, step.figures),
     tools: step.tools.map(toolName).join(", "),
@@ -126,15 +128,13 @@ function readingView({ name, figure }: { name: string; figure?: Figure }): Readi
   return { name, nominal, unit };
 }
 
-const holdWords = { hold: "HOLD", witness: "WITNESS", decision: "DECIDE" };
-
-function holdView(hold: Hold, { figures }: Step, { holdNumber, next }: Around): HoldView {
+function holdView(hold: Hold, { figures }: Step, { holdNumber, next, phrases }: Around): HoldView {
   return {
     ...hold,
     readings: hold.readings.map(readingView),
     acceptHtml: marked(hold.accept, figures),
     number: holdNumber,
-    word: holdWords[hold.kind],
+    word: phrases[hold.kind] ?? "",
     next: next?.n ?? "",
   };
 }

@@ -1,5 +1,9 @@
 /** The words of one language's words file. */
 export interface Words {
+  /** The language, as in the `lang` of HTML. */
+  language: string;
+  /** The words of the templates, from English. */
+  texts: Record<string, string>;
   verbs: Record<string, string>;
   /** The sentence of a work verb that has none of its own. */
   work: string;

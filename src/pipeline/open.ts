@@ -1,4 +1,6 @@
+import { readdirSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import { UnreadablePath } from "../diagnostics/unreadable-path.js";
 import type { Outcome } from "../diagnostics/diagnostic.js";
 import { hasErrors } from "../diagnostics/print.js";
 import type { CarFile } from "../model/generated/car.js";
@@ -16,13 +18,26 @@ import { validate, validateOne } from "../validate/validate.js";
 /** The library that comes with the package. */
 export const ownLibrary = fileURLToPath(new URL("../../recipes", import.meta.url));
 
-/** Reads and validates a library: files become typed recipes, ranges and cars. */
-export function open(folder: string): Outcome<Opened> {
+const templates = fileURLToPath(new URL("../../templates/", import.meta.url));
+
+/** The languages that the sheets can speak: one words file each. */
+export function languages(): string[] {
+  const found = readdirSync(templates).flatMap(
+    (name) => /^words\.(\w+)\.yaml$/.exec(name)?.[1] ?? [],
+  );
+  return found.sort();
+}
+
+/** Reads and validates a library, with the words of a language: files become typed recipes, ranges and cars. */
+export function open(folder: string, language = "en"): Outcome<Opened> {
+  if (!languages().includes(language))
+    throw new UnreadablePath(
+      `there is no language '${language}'; languages: ${languages().join(", ")}`,
+    );
   const read = readLibrary(folder);
   const sources = read.value ?? [];
   const { value, diagnostics } = validate(sources, !hasErrors(read.diagnostics));
-  const words = readOne(fileURLToPath(new URL("../../templates/words.en.yaml", import.meta.url)))
-    .value?.value as Words;
+  const words = readOne(`${templates}words.${language}.yaml`).value?.value as Words;
   const all = [...read.diagnostics, ...diagnostics];
   return value
     ? { value: { library: value, sources, words }, diagnostics: all }

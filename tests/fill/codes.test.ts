@@ -18,7 +18,7 @@ it.runIf(has("zbarimg") && has("pdftoppm"))(
     const file = join(folder, "labels");
     writeFileSync(`${file}.pdf`, await printed(opened, plan, { sheets: ["labels"] }));
     run("pdftoppm", ["-r", "200", "-gray", "-png", `${file}.pdf`, file]);
-    const read = run("sh", ["-c", `zbarimg --quiet --raw ${file}-*.png`])
+    const read = run("sh", ["-c", `zbarimg --quiet --raw ${file}-*.png 2>/dev/null`])
       .trim()
       .split("\n")
       .sort();
