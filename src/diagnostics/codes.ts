@@ -36,6 +36,7 @@ export const codes = {
     "A sentence of a step does not begin with a command or a condition.",
   ],
   "condition-last": ["warning", "A condition comes after its command."],
+  "word-list": ["warning", "A word for which the library has another."],
   "vague-word": ["warning", "A word that two readers take in two ways."],
   "limit-in-note": ["error", "A figure or a limit stands in a note, which nobody ticks."],
   access: ["error", "Law 1."],

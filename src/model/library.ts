@@ -22,7 +22,7 @@ export interface Library {
 }
 
 /** The catalogs of a library, joined. */
-export type Catalog = Required<Omit<CatalogFile, "catalog">>;
+export type Catalog = Required<Omit<CatalogFile, "catalog" | "words">>;
 
 /** The ranges that a recipe is for: those in whose folder it lies, or all where it lies in none. */
 export function rangesOf(library: Library, recipe: { folder: string }): Filed<RangeFile>[] {

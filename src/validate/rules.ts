@@ -19,6 +19,7 @@ import { shopNames } from "./rules/shop-names.js";
 import { twice } from "./rules/twice.js";
 import { twoInstructions } from "./rules/two-instructions.js";
 import { vagueWord } from "./rules/vague-word.js";
+import { wordList } from "./rules/word-list.js";
 
 /** Every rule of a library, in the order in which it speaks. */
 export const rules: readonly Rule[] = [
@@ -41,5 +42,6 @@ export const rules: readonly Rule[] = [
   notACommand,
   conditionLast,
   vagueWord,
+  wordList,
   limitInNote,
 ];

@@ -84,7 +84,11 @@ describe("print", () => {
 
   it.each([
     ["a folder that is missing", ["--out", "/nowhere/at/all"], /missing or cannot be written/],
-    ["a sheet that there is not", ["--sheets", "poster"], /no sheet 'poster'; sheets: .*checklist, count/],
+    [
+      "a sheet that there is not",
+      ["--sheets", "poster"],
+      /no sheet 'poster'; sheets: .*checklist, count/,
+    ],
     ["a paper that there is not", ["--paper", "a5"], /a4, letter/],
     ["an option that is not one", ["--fitted", "seats"], /--fitted takes option=value/],
     ["a car file that is missing", ["--car", "nobody.yaml"], /cannot read nobody.yaml/],

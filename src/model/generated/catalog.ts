@@ -24,6 +24,12 @@ name: string
 unit?: string
 }
 }
+/**
+ * Words that this library does not use, each with the one that it writes instead.
+ */
+words?: {
+[k: string]: string
+}
 roles?: {
 [k: string]: {
 name: string
