@@ -3,7 +3,7 @@ import type { Diagnostic } from "../diagnostics/diagnostic.js";
 import type { Source } from "../model/source.js";
 import type { Opened, PlanFile } from "../model/plan-file.js";
 import { open, plan, planFrom, readCar, readFile, readFound } from "../pipeline.js";
-import type { CommonOptions } from "./options.js";
+import { type CommonOptions, knownCode } from "./options.js";
 
 /** A plan with all that was read on the way to it. */
 export interface Planned {
@@ -15,7 +15,11 @@ export interface Planned {
 
 /** Plans a job for the car that the options name; a job that ends in `.json` is a plan file. */
 export function planned(job: string, options: CommonOptions): Planned {
-  const { value: opened, diagnostics } = open(options.library, options.language);
+  const { value: opened, diagnostics } = open(
+    options.library,
+    options.language,
+    knownCode(options.code),
+  );
   const sources = opened?.sources ?? [];
   if (!opened || hasErrors(diagnostics)) return { diagnostics, sources };
   return job.endsWith(".json") ? fromFile(opened, job) : fromOptions(opened, job, options);

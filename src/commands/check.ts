@@ -3,7 +3,7 @@ import { hasErrors } from "../diagnostics/print.js";
 import type { Opened } from "../model/plan-file.js";
 import { open, planFrom, readFile, readPack } from "../pipeline.js";
 import { everyJob } from "./every-job.js";
-import type { CommonOptions } from "./options.js";
+import { type CommonOptions, knownCode } from "./options.js";
 import { asJson, progressBar, report, say, sayJson, textsOf } from "./report.js";
 
 /** `countback check [PATH…]`: proves plan files, packs, or every job of the library. */
@@ -11,7 +11,7 @@ export async function checkCommand(
   paths: readonly string[],
   options: CommonOptions & { strict?: boolean },
 ): Promise<number> {
-  const library = open(options.library);
+  const library = open(options.library, "en", knownCode(options.code));
   const opened = library.value;
   const files = await Promise.all(paths.map(readPlan));
   const sources = [

@@ -28,15 +28,19 @@ export function languages(): string[] {
   return found.sort();
 }
 
-/** Reads and validates a library, with the words of a language: files become typed recipes, ranges and cars. */
-export function open(folder: string, language = "en"): Outcome<Opened> {
+/**
+ * Reads and validates a library, with the words of a language and the code that sets the fire watch: files
+ * become typed recipes, ranges and cars.
+ */
+export function open(folder: string, language = "en", code?: string): Outcome<Opened> {
   if (!languages().includes(language))
     throw new UnreadablePath(
       `there is no language '${language}'; languages: ${languages().join(", ")}`,
     );
+  const chosen = code === undefined ? {} : { "fire-watch": { code } };
   const read = readLibrary(folder);
   const sources = read.value ?? [];
-  const { value, diagnostics } = validate(sources, !hasErrors(read.diagnostics));
+  const { value, diagnostics } = validate(sources, !hasErrors(read.diagnostics), chosen);
   const words = readOne(`${templates}words.${language}.yaml`).value?.value as Words;
   const all = [...read.diagnostics, ...diagnostics];
   return value

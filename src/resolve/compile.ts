@@ -220,7 +220,10 @@ function printed(compiler: Compiler, step: RecipeStep): Printed {
   const figures = Object.values(step.figures ?? {});
   const counts = step.of !== undefined && step.count !== undefined;
   return {
-    uses: (step.uses ?? []).map((use) => ({ ...use })),
+    uses: (step.uses ?? []).map(({ amount, ...use }) => ({
+      ...use,
+      ...(typeof amount === "number" ? { amount } : {}),
+    })),
     messages: (step.warn ?? []).flatMap((warn) => messageOf(compiler, warn)),
     ...(step.note === undefined ? {} : { note: withFigures(step, step.note) }),
     figures: figures.map((figure) => {

@@ -14,16 +14,70 @@ type Asked = Figure & {
  * A file's value with every figure that asks to be computed filled in; one that is refused is reported and left
  * without a value.
  */
-export function withComputed<T>(value: T, source: Source, report: (found: Diagnostic) => void): T {
+export function withComputed<T>(
+  value: T,
+  source: Source,
+  report: (found: Diagnostic) => void,
+  chosen: Chosen = {},
+): T {
   return walk(value, []) as T;
 
   function walk(one: unknown, path: Path): unknown {
     if (Array.isArray(one)) return one.map((item, i) => walk(item, [...path, i]));
     if (typeof one !== "object" || one === null) return one;
-    if (asksToBeComputed(one)) return filled(one, source, path, report);
+    if (asksToBeComputed(one)) return filled(withChosen(one, chosen), source, path, report);
+    if (asksForAmount(one)) return withAmount(one, source, path, report);
     return Object.fromEntries(
-      Object.entries(one).map(([key, item]) => [key, walk(item, [...path, key])]),
+      Object.entries(one as object).map(([key, item]) => [key, walk(item, [...path, key])]),
     );
+  }
+}
+
+/** Inputs that the command line decides for a figure, wherever it is asked for: the code of the fire watch. */
+export type Chosen = Readonly<Record<string, Readonly<Record<string, string>>>>;
+
+function withChosen(asked: Asked, chosen: Chosen): Asked {
+  const { figure, result, with: given } = asked.source;
+  const inputs = { ...given, ...chosen[figure] };
+  return {
+    ...asked,
+    source: { figure, with: inputs, ...(result === undefined ? {} : { result }) },
+  };
+}
+
+type AskedAmount = { consumable: string; amount: Asked["source"] };
+
+function asksForAmount(one: object): one is AskedAmount {
+  const { consumable, amount } = one as Partial<AskedAmount>;
+  return consumable !== undefined && typeof amount === "object";
+}
+
+/** A use of a supply with its amount worked out as a figure is; without one where that is refused. */
+function withAmount(
+  { consumable, amount: asked }: AskedAmount,
+  source: Source,
+  path: Path,
+  report: (found: Diagnostic) => void,
+): { consumable: string; amount?: number; note?: string } {
+  const { figure, result, with: given } = asked;
+  const inputs = Object.fromEntries(Object.entries(given).map(([key, one]) => [key, String(one)]));
+  try {
+    const { results } = compute(figure, inputs);
+    const one = results.find(({ name }) => result === undefined || name === result);
+    if (typeof one?.value === "number")
+      return {
+        consumable,
+        amount: rounded(one.to ?? one.value, 3),
+        note: `C: figure ${figure}`,
+      };
+    const message = `The figure '${figure}' has no amount '${result ?? ""}'.`;
+    throw new Refusal("wrong", message, [known(results)]);
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error;
+    const { message, hints } = error;
+    const span = source.spanOf([...path, "amount"]);
+    report({ code: "no-figure", message, span, hints: [...hints], related: [] });
+    return { consumable };
   }
 }
 

@@ -6,7 +6,7 @@ import type { RangeFile } from "../model/generated/range.js";
 import type { RecipeFile } from "../model/generated/recipe.js";
 import type { Library } from "../model/library.js";
 import type { Source } from "../model/source.js";
-import { withComputed } from "./computed.js";
+import { type Chosen, withComputed } from "./computed.js";
 import { explain } from "./explain.js";
 import { rules } from "./rules.js";
 import { type FileKind, type LooseKind, fileKinds, schemaOf } from "./schemas.js";
@@ -15,7 +15,11 @@ import { type FileKind, type LooseKind, fileKinds, schemaOf } from "./schemas.js
  * Holds every file against its schema, sorts them into a typed library and holds that against the rules.
  * `complete` says whether every file of the library could be read.
  */
-export function validate(sources: readonly Source[], complete = true): Outcome<Library> {
+export function validate(
+  sources: readonly Source[],
+  complete = true,
+  chosen: Chosen = {},
+): Outcome<Library> {
   const diagnostics: Diagnostic[] = [];
   const library: Library = {
     ranges: [],
@@ -32,7 +36,7 @@ export function validate(sources: readonly Source[], complete = true): Outcome<L
         library,
         kind,
         source,
-        withComputed(source.value, source, (one) => diagnostics.push(one)),
+        withComputed(source.value, source, (one) => diagnostics.push(one), chosen),
       );
     else diagnostics.push(...explain(source, schemaOf(kind).errors ?? []));
   }

@@ -44,7 +44,7 @@ const stepKeys = {
     object(
       {
         consumable: shared("name"),
-        amount: { type: "number", exclusiveMinimum: 0 },
+        amount: { anyOf: [{ type: "number", exclusiveMinimum: 0 }, shared("computed")] },
         note: shared("words"),
       },
       ["consumable"],

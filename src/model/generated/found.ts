@@ -185,7 +185,7 @@ uses?: {
  * A name: small letters, figures and hyphens.
  */
 consumable: string
-amount?: number
+amount?: (number | Computed)
 note?: string
 }[]
 warn?: (string | Message)[]
@@ -242,6 +242,22 @@ export interface When {
 [k: string]: string | [string, ...(string)[]]
 }
 /**
+ * Computed: `countback figure` lists the figures and what each takes.
+ */
+export interface Computed {
+/**
+ * A name: small letters, figures and hyphens.
+ */
+figure: string
+/**
+ * Which of its results; the first where it is left out.
+ */
+result?: string
+with: {
+[k: string]: string | number
+}
+}
+/**
  * A safety message: signal word, hazard, how to avoid it, what happens otherwise.
  */
 export interface Message {
@@ -269,19 +285,7 @@ unit?: ("mm" | "in" | "N·m" | "lbf·ft" | "min" | "h" | "s" | "°C" | "A" | "µ
 source: (("maker" | "practice" | "demo") | {
 publication: string
 section?: string
-} | {
-/**
- * A name: small letters, figures and hyphens.
- */
-figure: string
-/**
- * Which of its results; the first where it is left out.
- */
-result?: string
-with: {
-[k: string]: string | number
-}
-})
+} | Computed)
 }
 /**
  * How long to wait after this step.
@@ -304,17 +308,5 @@ unit?: ("mm" | "in" | "N·m" | "lbf·ft" | "min" | "h" | "s" | "°C" | "A" | "µ
 source: (("maker" | "practice" | "demo") | {
 publication: string
 section?: string
-} | {
-/**
- * A name: small letters, figures and hyphens.
- */
-figure: string
-/**
- * Which of its results; the first where it is left out.
- */
-result?: string
-with: {
-[k: string]: string | number
-}
-})
+} | Computed)
 }

@@ -175,7 +175,12 @@ unit?: ("mm" | "in" | "N·m" | "lbf·ft" | "min" | "h" | "s" | "°C" | "A" | "µ
 source: (("maker" | "practice" | "demo") | {
 publication: string
 section?: string
-} | {
+} | Computed)
+}
+/**
+ * Computed: `countback figure` lists the figures and what each takes.
+ */
+export interface Computed {
 /**
  * A name: small letters, figures and hyphens.
  */
@@ -187,7 +192,6 @@ result?: string
 with: {
 [k: string]: string | number
 }
-})
 }
 export interface Join {
 name: string

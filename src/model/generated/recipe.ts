@@ -254,7 +254,7 @@ uses?: {
  * A name: small letters, figures and hyphens.
  */
 consumable: string
-amount?: number
+amount?: (number | Computed)
 note?: string
 }[]
 warn?: (string | Message)[]
@@ -304,6 +304,22 @@ figure?: Figure
 }[]
 critical?: string
 }
+/**
+ * Computed: `countback figure` lists the figures and what each takes.
+ */
+export interface Computed {
+/**
+ * A name: small letters, figures and hyphens.
+ */
+figure: string
+/**
+ * Which of its results; the first where it is left out.
+ */
+result?: string
+with: {
+[k: string]: string | number
+}
+}
 export interface Figure {
 kind: ("pilot-hole" | "plug-hole" | "sheet" | "torque" | "gap" | "length" | "time" | "temperature" | "count" | "tolerance" | "current" | "film" | "light" | "voltage" | "resistance" | "pressure" | "flow" | "shade")
 /**
@@ -322,19 +338,7 @@ unit?: ("mm" | "in" | "N·m" | "lbf·ft" | "min" | "h" | "s" | "°C" | "A" | "µ
 source: (("maker" | "practice" | "demo") | {
 publication: string
 section?: string
-} | {
-/**
- * A name: small letters, figures and hyphens.
- */
-figure: string
-/**
- * Which of its results; the first where it is left out.
- */
-result?: string
-with: {
-[k: string]: string | number
-}
-})
+} | Computed)
 }
 /**
  * How long to wait after this step.
@@ -357,17 +361,5 @@ unit?: ("mm" | "in" | "N·m" | "lbf·ft" | "min" | "h" | "s" | "°C" | "A" | "µ
 source: (("maker" | "practice" | "demo") | {
 publication: string
 section?: string
-} | {
-/**
- * A name: small letters, figures and hyphens.
- */
-figure: string
-/**
- * Which of its results; the first where it is left out.
- */
-result?: string
-with: {
-[k: string]: string | number
-}
-})
+} | Computed)
 }
