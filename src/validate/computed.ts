@@ -60,9 +60,8 @@ function withAmount(
   report: (found: Diagnostic) => void,
 ): { consumable: string; amount?: number; note?: string } {
   const { figure, result, with: given } = asked;
-  const inputs = Object.fromEntries(Object.entries(given).map(([key, one]) => [key, String(one)]));
   try {
-    const { results } = compute(figure, inputs);
+    const { results } = compute(figure, inputsOf(given));
     const one = results.find(({ name }) => result === undefined || name === result);
     if (typeof one?.value === "number")
       return {
@@ -100,9 +99,8 @@ function filled(
     return asked;
   };
   const { figure, result, with: given } = asked.source;
-  const inputs = Object.fromEntries(Object.entries(given).map(([key, one]) => [key, String(one)]));
   try {
-    const { results, formula, source: published } = compute(figure, inputs);
+    const { results, formula, source: published } = compute(figure, inputsOf(given));
     const one = result === undefined ? results[0] : results.find(({ name }) => name === result);
     if (!one)
       return tell(`The figure '${figure}' has no result '${result ?? ""}'.`, [known(results)]);
@@ -134,4 +132,9 @@ function known(results: readonly { name: string }[]): string {
 
 function rounded(value: number, digits = 4): number {
   return Number(value.toPrecision(digits));
+}
+
+/** Inputs as the figures read them. */
+function inputsOf(given: Readonly<Record<string, string | number>>): Record<string, string> {
+  return Object.fromEntries(Object.entries(given).map(([key, one]) => [key, String(one)]));
 }

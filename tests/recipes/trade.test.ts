@@ -18,7 +18,7 @@ const [range] = ranges;
 if (!range) throw new Error("the library has no range");
 const inRange = recipesFor(library.library, range).map(({ data }) => data);
 const joints = new Set(Object.keys(range.data.joints ?? {}));
-const repairs = recipes.map(({ data }) => data).filter((recipe) => recipe["hot-work"]);
+const repairs = recipes.map(({ data }) => data).filter((recipe) => recipe.repairs);
 
 describe("the library", () => {
   it("takes a car apart in twenty recipes or more, for three cars or more, and repairs it", () => {

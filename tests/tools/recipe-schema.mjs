@@ -94,7 +94,6 @@ const schema = {
       "needs-off": list(off),
       "needs-eased": list(off),
       "needs-isolated": list(shared("name")),
-      "hot-work": { type: "boolean" },
       time: minutes,
       worth: object({ hours: minutes, skill: shared("words"), risk: shared("words") }),
       permits: list(object({ who: shared("words"), what: shared("words") }, ["who", "what"])),

@@ -47,7 +47,6 @@ when?: When
  * Items: A name: small letters, figures and hyphens.
  */
 "needs-isolated"?: string[]
-"hot-work"?: boolean
 /**
  * Hands-on minutes: low, likely, high.
  * 
