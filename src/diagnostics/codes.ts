@@ -39,6 +39,7 @@ export const codes = {
   "word-list": ["warning", "A word for which the library has another."],
   "vague-word": ["warning", "A word that two readers take in two ways."],
   "limit-in-note": ["error", "A figure or a limit stands in a note, which nobody ticks."],
+  "command-in-note": ["error", "A command or a requirement stands in a note, which nobody ticks."],
   access: ["error", "Law 1."],
   cover: ["error", "Law 2."],
   return: ["error", "Law 3."],

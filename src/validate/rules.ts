@@ -3,6 +3,7 @@ import { bareFigure } from "./rules/bare-figure.js";
 import { blanks } from "./rules/blanks.js";
 import { carCounts } from "./rules/car-counts.js";
 import { carNames } from "./rules/car-names.js";
+import { commandInNote } from "./rules/command-in-note.js";
 import { computedCritical } from "./rules/computed-critical.js";
 import { conditionLast } from "./rules/condition-last.js";
 import { implausible } from "./rules/implausible.js";
@@ -44,4 +45,5 @@ export const rules: readonly Rule[] = [
   vagueWord,
   wordList,
   limitInNote,
+  commandInNote,
 ];

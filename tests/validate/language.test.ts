@@ -1,5 +1,10 @@
 import { expect, it } from "vitest";
-import { commandsIn, isCommand } from "../../src/validate/rules/language/commands.js";
+import {
+  commandsIn,
+  isCommand,
+  isOrder,
+  isRequirement,
+} from "../../src/validate/rules/language/commands.js";
 import { bracketsIn, sentencesOf, wordsIn } from "../../src/validate/rules/language/sentences.js";
 import { vagueWords } from "../../src/validate/rules/vague-word.js";
 
@@ -87,4 +92,39 @@ it("each vague word says what to write instead", () => {
     "or similar",
   ]);
   expect(found.filter(({ hint }) => !hint.endsWith("."))).toEqual([]);
+});
+
+it.each([
+  "Never tear it.",
+  "Do not part the pipe.",
+  "Keep primer off the threads.",
+  "Skip two plugs each time.",
+  "Stop when the swarf changes colour.",
+  "If the nut sticks, oil it.",
+  "Turn {turns} turns.",
+])("'%s' gives an order", (sentence) => {
+  expect(isOrder(sentence)).toBe(true);
+});
+
+it.each([
+  "Wax burns.",
+  "Old tabs break when they are cold.",
+  "Rust in the sill weakens it.",
+  "Its fluid burns.",
+  "All work goes outward from here.",
+  "If the pad is wet, water stands under it.",
+  "Lamps, wipers, horn and blower.",
+  "The pins keep paint out.",
+])("'%s' gives no order", (sentence) => {
+  expect(isOrder(sentence)).toBe(false);
+});
+
+it.each([
+  ["The cap must stay dry.", true],
+  ["The cap shall stay dry.", true],
+  ["No tool may touch it.", true],
+  ["The cap stays dry.", false],
+  ["The mustard cap can crack in May-time.", false],
+])("'%s' is a requirement: %s", (sentence, is) => {
+  expect(isRequirement(sentence)).toBe(is);
 });

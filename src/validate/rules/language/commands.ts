@@ -18,8 +18,17 @@ const pointers = set(
   "the a an this these those each every all both any no nobody nothing none it its they their them he she you your there some one two three four five six",
 );
 
+/** Words that can only open a command, whatever follows. */
+const orders = set(
+  "never always do keep let make put take bring get go be ensure look avoid remember please",
+);
+
+/** Words with which a condition follows a command at once: 'Stop when …'. */
+const conditions = set("if when while unless until before after");
+
 const particles = set("up down out off on in back");
-const beAndMust = set("is are was were be must should shall will can may has have");
+const requirements = set("must shall may");
+const beAndMust = set("is are was were be must shall should shall will can may has have");
 const namesInIng = set("bring swing sling ring string spring");
 
 /** The sentence after the condition or place that it opens with: 'If it sticks, pull it' gives 'pull it'. */
@@ -41,9 +50,16 @@ export function isCommand(sentence: string): boolean {
   return !main.slice(1, 4).some((word) => beAndMust.has(word));
 }
 
+/** Whether a sentence that should describe commands; surer than `isCommand`, since 'Wax burns' begins like one. */
+export function isOrder(sentence: string): boolean {
+  const [first = "", second = ""] = wordsOf(afterCondition(sentence));
+  const hasObject = pointers.has(second) || /^[\d{]/.test(second);
+  return isCommand(sentence) && (orders.has(first) || hasObject || conditions.has(second));
+}
+
 /** Whether a sentence says what must or may not be so, which may follow a command in the same step. */
 export function isRequirement(sentence: string): boolean {
-  return wordsOf(sentence).some((word) => word === "must" || word === "may");
+  return wordsOf(sentence).some((word) => requirements.has(word));
 }
 
 /**
