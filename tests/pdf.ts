@@ -76,3 +76,25 @@ export function flat(node: Node): Node[] {
 export function tight(text: string): string {
   return text.replaceAll(/\s+/g, "");
 }
+
+/** A form field as pdf.js reads it. */
+export interface Field {
+  id: string;
+  name: string;
+  type: string;
+  value: string;
+  /** The number of its page, from 0. */
+  page: number;
+  /** Left, lower, right and upper edge in points from the lower left corner of its page. */
+  rect: [number, number, number, number];
+  multiline?: boolean;
+}
+
+/** The form fields of a PDF in the order of their names, which is the order of reading. */
+export async function fieldsOf(bytes: Uint8Array): Promise<Field[]> {
+  const task = getDocument({ data: new Uint8Array(bytes), verbosity: 0 });
+  const found = (await (await task.promise).getFieldObjects()) ?? {};
+  await task.destroy();
+  const fields = Object.values(found).flat() as Field[];
+  return fields.toSorted((a, b) => (a.name < b.name ? -1 : 1));
+}

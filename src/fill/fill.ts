@@ -2,6 +2,7 @@ import { readFileSync, readdirSync } from "node:fs";
 import Handlebars from "handlebars";
 import type { Words } from "../model/words.js";
 import { translated } from "./texts.js";
+import { withValuesNamed } from "./marks.js";
 import type { Sheet, SheetInput } from "./sheet.js";
 
 const folder = new URL("../../templates/", import.meta.url);
@@ -13,11 +14,12 @@ const alertMarks: Record<string, string> = {
 
 /** Fills a sheet's template: a plan becomes the HTML of one sheet. */
 export function fill(sheet: Sheet, input: SheetInput, words: Words): string {
-  return engine(words)(sheet.template?.(input) ?? sheet.name)({
+  const html = engine(words)(sheet.template?.(input) ?? sheet.name)({
     ...sheet.view(input, words),
     phrases: words.phrases,
     lang: words.language,
   });
+  return withValuesNamed(html, words.phrases["value"] ?? "");
 }
 
 type Template = (view: object) => string;
@@ -26,6 +28,7 @@ function engine({ texts, phrases }: Words): (name: string) => Template {
   const handlebars = Handlebars.create();
   handlebars.registerHelper("is", (a: unknown, b: unknown) => a === b);
   handlebars.registerHelper("add", (a: number, b: number) => a + b);
+  handlebars.registerHelper("range", (count: number) => Array.from({ length: count }, (_, i) => i));
   handlebars.registerHelper("many", (list: readonly unknown[]) => list.length > 1);
   handlebars.registerHelper("phrase", (name: string) => phrases[name] ?? name);
   handlebars.registerHelper("upper", (text: string) => text.toUpperCase());

@@ -1,4 +1,4 @@
-import type { Item } from "../model/page.js";
+import type { Content, Item } from "../model/page.js";
 import type { Box } from "./box.js";
 import { type Laid, setLines } from "./lines.js";
 import type { Edge, Sides, Style } from "./style.js";
@@ -24,8 +24,16 @@ export function setBlock(box: Box, width: number, report: Report, least = 0): La
   const down = top + (style.valign === "middle" ? spare / 2 : 0);
   return {
     height,
-    items: [...frame(style, width, height), ...moved(inner.items, left, down)],
+    items: [
+      ...frame(style, width, height),
+      ...(box.field ? [cellField(box.field, width, height)] : []),
+      ...moved(inner.items, left, down),
+    ],
   };
+}
+
+function cellField(content: Content, w: number, h: number): Item {
+  return { is: "field", x: 0, y: 0, w, h, content };
 }
 
 /** Padding and border together, side by side. */

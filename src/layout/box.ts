@@ -2,6 +2,7 @@ import { type Element, isTag, isText } from "domhandler";
 import type { Content, Tag } from "../model/page.js";
 import type { Cascade } from "./cascade.js";
 import { hasClass } from "./dom.js";
+import { spokenName, spokenNameOfCell } from "./spoken.js";
 import type { Style } from "./style.js";
 
 /** A piece of a line: text, a forced break, or a box that is set like a letter. */
@@ -18,6 +19,8 @@ export interface Box {
   children: Box[];
   inlines: Inline[];
   tag: Tag | undefined;
+  /** The field that a cell to write in is. */
+  field?: Content;
 }
 
 /** What the building of boxes needs, and the words that stand for page numbers. */
@@ -58,7 +61,13 @@ export function boxOf(
   const box: Box = { element, style, children: [], inlines: [], tag: tag ?? under };
   const into = tag && ["UL", "OL"].includes(tag.type) ? undefined : (tag ?? under);
   fill(building, box, element, into);
+  if (tag && isPen(element)) box.field = fieldOf("cell", spokenNameOfCell(element), tag);
   return box;
+}
+
+/** Whether an element is an empty cell of a table, to write in. */
+function isPen(element: Element): boolean {
+  return element.name === "td" && hasClass(element, "pen");
 }
 
 function tagOf(element: Element, under: Tag): Tag | undefined {
@@ -117,9 +126,11 @@ function inline(
   if (element.name === "br") box.inlines.push({ is: "break" });
   else if (number !== undefined) addText(box, number, style, under);
   else if (element.name === "svg") box.inlines.push(drawing(element, style));
-  else if (hasClass(element, "box") || hasClass(element, "blank"))
-    box.inlines.push({ is: "field", style, content: under && fieldOf(element, under) });
-  else
+  else if (hasClass(element, "box") || hasClass(element, "blank")) {
+    const kind = hasClass(element, "box") ? "box" : "line";
+    const content = under && fieldOf(kind, spokenName(element), under);
+    box.inlines.push({ is: "field", style, content });
+  } else
     for (const node of element.children) {
       if (isText(node)) addText(box, node.data, style, under);
       if (isTag(node)) inline(building, box, node, style, under);
@@ -131,23 +142,12 @@ function pageNumber({ page, pages }: Building, element: Element): string | undef
   return hasClass(element, "page-count") ? pages : undefined;
 }
 
-function fieldOf(element: Element, under: Tag): Content {
-  const field = hasClass(element, "box") ? "box" : "line";
-  const tag: Tag = { type: "Form", field, alt: spokenName(element), children: [] };
+function fieldOf(field: "box" | "line" | "cell", alt: string, under: Tag): Content {
+  const tag: Tag = { type: "Form", field, alt, children: [] };
   under.children.push(tag);
   const content: Content = { of: tag };
   tag.children.push(content);
   return content;
-}
-
-/** What a screen reader says of a field: its label, after what the elements around it are about. */
-function spokenName(element: Element): string {
-  let name = element.attribs["aria-label"] ?? "";
-  for (let above = element.parent; above && isTag(above); above = above.parent) {
-    const about = above.attribs["data-about"] ?? "";
-    if (about !== "" && !name.startsWith(about)) name = `${about}, ${name}`;
-  }
-  return name;
 }
 
 function drawing(element: Element, style: Style): Inline {

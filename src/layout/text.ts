@@ -6,6 +6,7 @@ export function textContent(element: Element): string {
 }
 
 function deep(element: Element): string {
+  if (element.name === "br") return " ";
   return element.children
     .map((node) => (isText(node) ? node.data : isTag(node) ? deep(node) : ""))
     .join("");

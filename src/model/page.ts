@@ -9,8 +9,8 @@ export interface Tag {
   alt?: string;
   scope?: "Column" | "Row";
   span?: number;
-  /** A printed field: a box to tick or a line to write on. */
-  field?: "box" | "line";
+  /** A printed field: a box to tick, a line to write on, or a cell of a table to write in. */
+  field?: "box" | "line" | "cell";
 }
 
 /** A run of painted content under a tag; where one run ends and another tag begins, order is kept. */

@@ -38,6 +38,10 @@ function drawField(doc: PDFKit.PDFDocument, { x, y, w, h, content }: Item & { is
       .stroke("#000000");
     return;
   }
+  if (content.of.field === "cell") {
+    doc.lineWidth(0.5).rect(x, y, w, h).stroke("#8a8a8a");
+    return;
+  }
   doc
     .lineWidth(0.6)
     .moveTo(x, y + h)

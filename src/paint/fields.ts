@@ -18,6 +18,9 @@ interface Inner {
 /** pdfkit writes the form when the document ends; ours has been written by then. */
 type Ending = { endAcroForm: () => void };
 
+/** Height in points from which a place to write in takes more than one line. */
+const multiline = 40;
+
 /**
  * The fields of a file that can be filled in on a screen. pdfkit draws no appearance of its own, so each box
  * brings one for both of its states, and each line an empty one.
@@ -81,6 +84,7 @@ export class Fields {
     const empty = this.appearance(w, h, "/Tx BMC EMC");
     return {
       FT: "Tx",
+      ...(h > multiline ? { Ff: 1 << 12 } : {}),
       V: new String(""),
       DA: new String("/Helv 11 Tf 0 g"),
       AP: { N: empty },

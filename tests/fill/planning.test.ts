@@ -16,7 +16,7 @@ describe.each(repairs)("the planning sheets of $name", ({ opened, plan }) => {
     const html = filled("times", opened, plan);
     const rows = [
       ...html.matchAll(
-        /<tr><td>([\d.]+)(?:–([\d.]+))?<\/td>.*?<td>(\d+)<\/td><td>(\d+)<\/td><td>(\d+)<\/td>/g,
+        /<tr[^>]*><td>([\d.]+)(?:–([\d.]+))?<\/td>.*?<td>(\d+)<\/td><td>(\d+)<\/td><td>(\d+)<\/td>/g,
       ),
     ];
     const at = new Map(plan.steps.map((step, i) => [step.n, i]));

@@ -5,9 +5,15 @@ import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
 import { beforeAll, describe, expect, it } from "vitest";
 import { print } from "../../src/index.js";
 import { countback } from "../countback.js";
-import { flat, has, run, treesOf } from "../pdf.js";
+import { fieldsOf, flat, has, run, treesOf } from "../pdf.js";
 import { planned, small } from "../plans.js";
 
+const bare = `%PDF-1.7
+1 0 obj <</Type /Catalog /Pages 2 0 R>> endobj
+2 0 obj <</Type /Pages /Kids [3 0 R] /Count 1>> endobj
+3 0 obj <</Type /Page /Parent 2 0 R /MediaBox [0 0 99 99]>> endobj
+trailer <</Root 1 0 R>>
+`;
 const folder = mkdtempSync(join(tmpdir(), "countback-pack-"));
 const { opened, value: plan } = planned({ job: "bar" });
 
@@ -64,12 +70,13 @@ describe("the joined pack", () => {
     expect(textOf(bar)).toBe(readFileSync(`${small}/tiny/repair/bar.yaml`, "utf8"));
   });
 
-  it("is proven again out of the PDF by check, and a sheet without a plan is refused", () => {
+  it("is proven again out of the PDF by check, as each sheet is; a PDF without a plan is refused", () => {
     const check = (name: string) => countback(["check", join(folder, name), "--library", small]);
-    expect(check("bar-pack.pdf").code).toBe(0);
-    const sheet = check("bar-checklist.pdf");
-    expect(sheet.code).toBe(1);
-    expect(sheet.stderr).toContain("[no-plan]");
+    for (const name of files.keys()) expect({ name, ...check(name) }).toMatchObject({ code: 0 });
+    writeFileSync(join(folder, "bare.pdf"), bare);
+    const other = check("bare.pdf");
+    expect(other.code).toBe(1);
+    expect(other.stderr).toContain("[no-plan]");
     writeFileSync(join(folder, "torn.pdf"), pack().subarray(0, 2000));
     expect(check("torn.pdf").code).toBe(2);
   });
@@ -79,13 +86,6 @@ describe("the joined pack", () => {
   });
 });
 
-interface Field {
-  id: string;
-  name: string;
-  type: string;
-  value: string;
-}
-
 describe("sheets to fill in on a screen", () => {
   let bytes: Buffer;
   let paper: Buffer;
@@ -93,10 +93,6 @@ describe("sheets to fill in on a screen", () => {
     paper = (await sheets(false)).get("bar-checklist.pdf") ?? Buffer.alloc(0);
     bytes = (await sheets(true)).get("bar-checklist.pdf") ?? Buffer.alloc(0);
   });
-  const fieldsOf = async (file: Uint8Array): Promise<Field[]> => {
-    const found = await (await read(file)).getFieldObjects();
-    return Object.values(found ?? {}).flat() as Field[];
-  };
 
   it("have a field for every box and line of the paper, which has none", async () => {
     const trees = await treesOf(paper);
@@ -105,6 +101,26 @@ describe("sheets to fill in on a screen", () => {
     expect(fields.length).toBe(printed.length);
     expect(new Set(fields.map((one) => one.name)).size).toBe(fields.length);
     expect(await fieldsOf(paper)).toEqual([]);
+  });
+
+  it("have a field for every cell to write in, named by its row and the heading of its column", async () => {
+    const files = await sheets(true);
+    const cellsOf = async (sheet: string): Promise<string[]> => {
+      const trees = await treesOf(files.get(`bar-${sheet}.pdf`) ?? Buffer.alloc(0));
+      const cells = trees.flatMap(flat).filter(({ role }) => role === "TD");
+      return cells.flatMap(({ children }) =>
+        children.flatMap((one) => (one.role === "Form" ? [one.alt ?? ""] : [])),
+      );
+    };
+    const counts = await cellsOf("count");
+    for (const heading of ["Found", "Spoiled", "Lost", "Counted"])
+      expect(counts.filter((name) => name.endsWith(`, ${heading}`)).length).toBeGreaterThan(3);
+    expect(counts).toContain("added or found during the work, line 3, Why, and who wrote it");
+    expect(await cellsOf("handover")).toContain(
+      "Half done where in it, what is loose, Written down",
+    );
+    const handover = await fieldsOf(files.get("bar-handover.pdf") ?? Buffer.alloc(0));
+    expect(handover.filter(({ multiline }) => multiline)).toHaveLength(6);
   });
 
   it("keep what pdf.js ticks and writes, and poppler draws it", async () => {

@@ -29,11 +29,8 @@ export const breaks: Record<string, (sheet: Sheet) => void> = {
   "a box stands immediately left of its item": (sheet) =>
     boxes(sheet, (box) => (box.x += 150 * mm)),
   "2 mm between boxes": (sheet) => boxes(sheet, (box) => Object.assign(box, { x: 100, y: 100 })),
-  "rows to write in are 8.5 mm high": (sheet) => lines(sheet, (line) => (line.y2 = line.y + 8)),
-  "cells to write in are 12 mm wide": (sheet) => {
-    const edge = { y: 50, y2: 80, width: 0.5, color: "#8A8A8A", element: undefined };
-    sheet.pages[0]?.lines.push({ ...edge, x: 565, x2: 565 }, { ...edge, x: 580, x2: 580 });
-  },
+  "rows to write in are 8.5 mm high": (sheet) => boxes(sheet, (box) => (box.h = 8 * mm)),
+  "cells to write in are 12 mm wide": (sheet) => boxes(sheet, (box) => (box.w = 11 * mm)),
   "binding margin on the left": (sheet) => texts(sheet, (text) => (text.x -= 1)),
   "nothing beyond the right margin": (sheet) => texts(sheet, (text) => (text.right += 400)),
   "nothing within 6 mm of the upper or the lower edge": (sheet) =>
@@ -59,9 +56,9 @@ export const breaks: Record<string, (sheet: Sheet) => void> = {
       if (type === "LBody" && box) kids.push(...Array<Element>(12).fill(box));
   },
   ...forLines("signatures", 40, 10),
-  ...forLines("names", 34, 7.5),
+  ...forLines("names", 34, 8),
   ...forLines("initials", 12, 8),
-  ...forLines("readings", 18, 7.5),
+  ...forLines("readings", 20, 8),
 };
 
 function forLines(what: string, length: number, room: number): typeof breaks {

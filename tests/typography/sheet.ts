@@ -86,10 +86,30 @@ export function chain(element: Element | undefined): Element[] {
   return element ? [element, ...chain(element.parent)] : [];
 }
 
-/** The boxes to tick and their pages; a box is drawn as a frame, its line half outside the path. */
-export function boxesOf({ pages }: Sheet): { page: Drawn; i: number; box: Rect }[] {
+/** A frame that is a field, and its page. */
+export interface Framed {
+  page: Drawn;
+  i: number;
+  box: Rect;
+}
+
+/** The boxes to tick; a box is drawn as a frame, its line half outside the path. */
+export function boxesOf(sheet: Sheet): Framed[] {
+  return framesOf(sheet, "/cb");
+}
+
+/** The cells of tables that are left empty to be written in. */
+export function cellsOf(sheet: Sheet): Framed[] {
+  return framesOf(sheet, "/tv");
+}
+
+/** The frames that are printed fields of a role (ISO 32000-1 table 348). */
+function framesOf({ pages, subject: { pdf } }: Sheet, role: string): Framed[] {
+  const roleOf = ({ ref }: Element): unknown => dict(pdf, dict(pdf, ref)["/A"])["/Role"];
   return pages.flatMap((page, i) =>
-    page.frames.filter(({ element }) => element?.type === "Form").map((box) => ({ page, i, box })),
+    page.frames
+      .filter(({ element }) => element?.type === "Form" && roleOf(element) === role)
+      .map((box) => ({ page, i, box })),
   );
 }
 

@@ -1,6 +1,6 @@
 import { dict, text } from "../../pdfua/objects.js";
 import type { Drawn, Line } from "../drawn.js";
-import { type Measured, type Rule, type Sheet, at, boxesOf, chain, linesOf, mm } from "../sheet.js";
+import { type Rule, type Sheet, at, boxesOf, cellsOf, chain, linesOf, mm } from "../sheet.js";
 
 /** Boxes to tick, and cells to write in: size and distance. */
 const boxRules: readonly Rule[] = [
@@ -63,17 +63,16 @@ const boxRules: readonly Rule[] = [
     source: "government forms practice, 1/3 in (C5.8)",
     unit: "mm",
     least: 8.4,
-    measure: ({ pages }) =>
-      pages.flatMap((page, i) =>
-        cellEdges(page).map(({ y, y2 }) => ({ where: at(i, "row"), value: Math.abs(y2 - y) / mm })),
-      ),
+    measure: (sheet) =>
+      cellsOf(sheet).map(({ i, box }) => ({ where: at(i, "cell"), value: box.h / mm })),
   },
   {
     name: "cells to write in are 12 mm wide",
     source: "size of initials, ours (C5.8)",
     unit: "mm",
     least: 12,
-    measure: ({ pages }) => pages.flatMap((page, i) => cellWidths(page, i)),
+    measure: (sheet) =>
+      cellsOf(sheet).map(({ i, box }) => ({ where: at(i, "cell"), value: box.w / mm })),
   },
 ];
 
@@ -81,9 +80,9 @@ const boxRules: readonly Rule[] = [
 export const fieldRules: readonly Rule[] = [
   ...boxRules,
   ...lines("signatures", /signature/, 40, 10),
-  ...lines("names", /name of|by$|counted with/, 34, 7.5),
+  ...lines("names", /name of|by$|counted with/, 34, 8),
   ...lines("initials", /initials/, 12, 8),
-  ...lines("readings", /\((mm|V|A|kPa|bar|°|Ω|ohm)\)|value/, 18, 7.5),
+  ...lines("readings", /\((mm|V|A|kPa|bar|°|Ω|ohm)\)|value/, 20, 8),
 ];
 
 /** Two rules for the lines whose spoken name fits: how long they are, how much room is above them. */
@@ -151,26 +150,4 @@ function roomAbove(page: Drawn, line: Line): number {
     ...page.frames.filter(({ x, w }) => over(x, x + w)).map(({ y, h }) => y + h),
   ];
   return line.y - Math.max(0, ...inks.filter((y) => y < line.y - 0.5));
-}
-
-/** The upright edges of cells that are left empty to be written in. */
-function cellEdges({ lines: all }: Drawn): Line[] {
-  return all.filter(
-    ({ x, x2, width, color }) => Math.abs(x - x2) < 0.1 && width < 0.6 && color === "#8A8A8A",
-  );
-}
-
-function cellWidths(page: Drawn, i: number): Measured[] {
-  const edges = cellEdges(page);
-  const texts = linesOf(page);
-  return edges.flatMap((left) => {
-    const rights = edges.filter(({ x, y }) => x > left.x + 2 * mm && Math.abs(y - left.y) < 0.1);
-    const right = rights.toSorted((a, b) => a.x - b.x)[0];
-    if (!right) return [];
-    const [top, bottom] = [Math.min(left.y, left.y2), Math.max(left.y, left.y2)];
-    const written = texts.some(
-      ({ x, base }) => x > left.x - 1 && x < right.x && base > top && base < bottom,
-    );
-    return written ? [] : [{ where: at(i, "cell"), value: (right.x - left.x) / mm }];
-  });
 }
