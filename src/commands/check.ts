@@ -6,7 +6,7 @@ import { everyJob } from "./every-job.js";
 import { type CommonOptions, knownCode } from "./options.js";
 import { asJson, progressBar, report, say, sayJson, textsOf } from "./report.js";
 
-/** `countback check [PATH…]`: proves plan files, packs, or every job of the library. */
+/** `countback check [PATH…]`: proves plan files, printed sheets, or every job of the library. */
 export async function checkCommand(
   paths: readonly string[],
   options: CommonOptions & { strict?: boolean },
@@ -34,7 +34,7 @@ function exitOf(diagnostics: readonly Diagnostic[], { strict = false }): number 
   return hasErrors(diagnostics) || (strict && diagnostics.length > 0) ? 1 : 0;
 }
 
-/** A plan file, or the plan that a printed pack carries. */
+/** A plan file, or the plan that a printed sheet carries. */
 async function readPlan(path: string): Promise<ReturnType<typeof readFile>> {
   return path.endsWith(".pdf") ? readPack(path) : readFile(path);
 }

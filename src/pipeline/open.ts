@@ -65,12 +65,12 @@ export function readFound(path: string): Outcome<Filed<FoundFile>> & { sources: 
   return { ...value, diagnostics: found.diagnostics, sources: [source] };
 }
 
-/** Reads the plan that a printed pack carries. */
+/** Reads the plan that a printed sheet or pack carries. */
 export async function readPack(path: string): Promise<Outcome<Source>> {
   const text = await attachedText(path, "plan.json");
   if (text !== undefined) return parse(`${path}/plan.json`, text);
   const message = `'${path}' carries no plan.`;
-  const hints = ["Only a pack carries its plan; a sheet by itself does not."];
+  const hints = ["Every sheet that this tool prints carries its plan; take one as it was printed."];
   return { diagnostics: [{ code: "no-plan", message, hints, related: [] }] };
 }
 

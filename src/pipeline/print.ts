@@ -43,20 +43,21 @@ export async function print(
     if (!sheet || hasErrors(diagnostics)) return { diagnostics };
     laid.push({ name, sheet });
   }
-  const common = { revision: input.revision, fillable: options.fillable ?? false, fontFile };
-  const attachments = attachmentsOf(opened, file);
+  const common = {
+    revision: input.revision,
+    fillable: options.fillable ?? false,
+    fontFile,
+    attachments: attachmentsOf(opened, file),
+  };
   const printed: Printed[] = [];
   for (const { name, sheet } of laid) {
-    const about = { ...common, title: sheet.title, attachments: [] };
-    printed.push({ name: `${name}.pdf`, bytes: await paint([sheet], about) });
+    const bytes = await paint([sheet], { ...common, title: sheet.title });
+    printed.push({ name: `${name}.pdf`, bytes });
   }
   if (laid.length > 1) {
     const title = `${file.brief.title}: all sheets`;
-    const about = { ...common, title, attachments };
-    const bytes = await paint(
-      laid.map(({ sheet }) => sheet),
-      about,
-    );
+    const all = laid.map(({ sheet }) => sheet);
+    const bytes = await paint(all, { ...common, title });
     printed.push({ name: `${nameOf("pack")}.pdf`, bytes });
   }
   return { value: printed, diagnostics: [] };
@@ -66,7 +67,7 @@ function browserPage({ name, html }: { name: string; html: string }, css: string
   return { name: `${name}.html`, bytes: Buffer.from(page(html, css, name)) };
 }
 
-/** What goes into a pack: the plan, and every recipe that it was made from. */
+/** What every file carries: the plan, and every recipe that it was made from. */
 function attachmentsOf(opened: Opened, file: PlanFile): Attachment[] {
   const used = new Set(file.brief.tasks.map((task) => task.recipe));
   const sources = opened.library.ranges
