@@ -3,14 +3,17 @@ import { bracketsIn, wordsIn } from "./language/sentences.js";
 import { toldIn } from "./language/told.js";
 
 const most = 20;
-const mostInNote = 25;
+const mostDescribing = 25;
 
-/** A sentence holds at most 20 words, a descriptive one 25: ASD-STE100 5.1 and 6.3; messages too (B1.13). */
+/**
+ * A sentence holds at most 20 words, one that only describes 25: ASD-STE100 5.1 and 6.3 (part D, D1 and D2).
+ * Messages (B1.13) and what is checked at the car, 'accept' and 'checks', are held to 20 as commands are.
+ */
 export const longSentence: Rule = {
   whole: false,
   run: (library, report) => {
     for (const { use, sentences, source, path } of toldIn(library)) {
-      const limit = use === "note" ? mostInNote : most;
+      const limit = use === "note" || use === "describe" ? mostDescribing : most;
       for (const sentence of sentences.flatMap((one) => [one, ...bracketsIn(one)]))
         if (wordsIn(sentence) > limit)
           report({

@@ -2,10 +2,11 @@ import type { Library } from "../../../model/library.js";
 import type { Path, Source } from "../../../model/source.js";
 import { type Placed, stepsOf } from "../../steps.js";
 import { type PlacedText, textsOf } from "../../texts.js";
+import { describedInCatalog, describedInRange, describedInRecipe } from "./described.js";
 import { sentencesOf } from "./sentences.js";
 
-/** What a text is for: it commands, states what is so, remarks, says how to avoid a hazard, or names one. */
-type Use = "do" | "state" | "note" | "avoid" | "hazard";
+/** What a text is for: it commands, states what is so, remarks, describes, says how to avoid a hazard, or names one. */
+type Use = "do" | "state" | "note" | "describe" | "avoid" | "hazard";
 
 /** A text that the sheet prints, sentence by sentence, and where it stands. */
 export interface Told {
@@ -26,20 +27,29 @@ const uses: Readonly<Record<string, Use>> = {
   consequence: "hazard",
 };
 
-/** Every text of a library's steps and safety messages. */
-export function toldIn({ recipes, catalogs }: Library): Told[] {
+/** Every text of a library's steps and safety messages, and those that describe its jobs, parts and tools. */
+export function toldIn({ recipes, ranges, catalogs }: Library): Told[] {
   return [
-    ...recipes.flatMap(({ data, source }) =>
-      stepsOf(data).flatMap((placed) =>
+    ...recipes.flatMap(({ data, source }) => [
+      ...stepsOf(data).flatMap((placed) =>
         [...textsOf(placed), ...warningsOf(placed)].map((text) => told(source, text)),
       ),
+      ...describedInRecipe(data).map((text) => described(source, text)),
+    ]),
+    ...ranges.flatMap(({ data, source }) =>
+      describedInRange(data).map((text) => described(source, text)),
     ),
-    ...catalogs.flatMap(({ data, source }) =>
-      Object.entries(data.messages ?? {}).flatMap(([name, message]) =>
+    ...catalogs.flatMap(({ data, source }) => [
+      ...Object.entries(data.messages ?? {}).flatMap(([name, message]) =>
         textsOfMessage(message, ["messages", name]).map((text) => told(source, text)),
       ),
-    ),
+      ...describedInCatalog(data).map((text) => described(source, text)),
+    ]),
   ];
+}
+
+function described(source: Source, { text, path }: PlacedText): Told {
+  return { use: "describe", sentences: sentencesOf(text), source, path };
 }
 
 function warningsOf({ step, path }: Placed): PlacedText[] {
