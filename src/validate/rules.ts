@@ -6,16 +6,20 @@ import { carNames } from "./rules/car-names.js";
 import { commandInNote } from "./rules/command-in-note.js";
 import { computedCritical } from "./rules/computed-critical.js";
 import { conditionLast } from "./rules/condition-last.js";
+import { contractions } from "./rules/contraction.js";
 import { implausible } from "./rules/implausible.js";
+import { ingForms } from "./rules/ing-form.js";
 import { limitInNote } from "./rules/limit-in-note.js";
 import { longSentence } from "./rules/long-sentence.js";
 import { noWords } from "./rules/no-words.js";
 import { notACommand } from "./rules/not-a-command.js";
 import { options } from "./rules/options.js";
+import { passiveVoice } from "./rules/passive.js";
 import { rangeNames } from "./rules/range-names.js";
 import { recipeNames } from "./rules/recipe-names.js";
 import { releases } from "./rules/releases.js";
 import { safetyNames } from "./rules/safety-names.js";
+import { semicolon } from "./rules/semicolon.js";
 import { shopNames } from "./rules/shop-names.js";
 import { twice } from "./rules/twice.js";
 import { twoInstructions } from "./rules/two-instructions.js";
@@ -46,4 +50,8 @@ export const rules: readonly Rule[] = [
   wordList,
   limitInNote,
   commandInNote,
+  passiveVoice,
+  ingForms,
+  semicolon,
+  contractions,
 ];

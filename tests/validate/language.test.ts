@@ -6,6 +6,9 @@ import {
   isRequirement,
 } from "../../src/validate/rules/language/commands.js";
 import { bracketsIn, sentencesOf, wordsIn } from "../../src/validate/rules/language/sentences.js";
+import { contractionsIn } from "../../src/validate/rules/contraction.js";
+import { ingFormsIn } from "../../src/validate/rules/ing-form.js";
+import { passiveIn } from "../../src/validate/rules/passive.js";
 import { vagueWords } from "../../src/validate/rules/vague-word.js";
 
 it("a colon ends a sentence for counting, a full stop inside a number does not", () => {
@@ -127,4 +130,49 @@ it.each([
   ["The mustard cap can crack in May-time.", false],
 ])("'%s' is a requirement: %s", (sentence, is) => {
   expect(isRequirement(sentence)).toBe(is);
+});
+
+it.each([
+  ["The cap must be wiped.", "be wiped"],
+  ["Have the weld checked before it is dressed.", "is dressed"],
+  ["The studs are then screwed out.", "are then screwed"],
+  ["In the bay, the lamp must not be torn.", "be torn"],
+  ["When it is cleaned, the lid must be closed.", "be closed"],
+  ["No stud may be cut.", "be cut"],
+])("'%s' holds the passive %s", (sentence, found) => {
+  expect(passiveIn(sentence)).toBe(found);
+});
+
+it.each([
+  "Push it until the bubble is centred.",
+  "If the nut, bolt or stud is seized, oil it.",
+  "Check that the lid is closed.",
+  "Write down who came and what was ordered.",
+  "The edge must not be jagged or red.",
+  "It must be at least {light}.",
+  "The meter must read zero.",
+  "Have the weld checked.",
+])("'%s' holds no passive", (sentence) => {
+  expect(passiveIn(sentence)).toBeUndefined();
+});
+
+it.each([
+  ["Don't tear it, it's old and they’ve no other.", ["Don't", "it's", "they’ve"]],
+  ["You can't, who'd try?", ["can't", "who'd"]],
+  ["Take the maker's value and a hand's width of the wells' edge.", []],
+  ["The unit's own shed cannot fit.", []],
+])("'%s' holds the contractions %j", (sentence, found) => {
+  expect(contractionsIn(sentence)).toEqual(found);
+});
+
+it.each([
+  ["Free it by turning the nut.", ["by turning the"]],
+  ["While welding each end, wait.", ["While welding each"]],
+  ["Look before any grinding.", []],
+  ["Mark it for closing.", []],
+  ["Hang it from string the helper holds.", []],
+  ["The wiring and the bearing are dry.", []],
+  ["Carry on without anything that burns.", []],
+])("'%s' holds the verbs in -ing %j", (sentence, found) => {
+  expect(ingFormsIn(sentence)).toEqual(found);
 });
