@@ -44,6 +44,7 @@ export const codes = {
   "ing-form": ["warning", "A verb in -ing stands where a command or a clause belongs."],
   semicolon: ["warning", "A semicolon makes one sentence of two."],
   contraction: ["warning", "Two words are run together."],
+  "noun-cluster": ["warning", "A name strings more than three words together."],
   access: ["error", "Law 1."],
   cover: ["error", "Law 2."],
   return: ["error", "Law 3."],

@@ -13,6 +13,7 @@ import { limitInNote } from "./rules/limit-in-note.js";
 import { longSentence } from "./rules/long-sentence.js";
 import { noWords } from "./rules/no-words.js";
 import { notACommand } from "./rules/not-a-command.js";
+import { nounCluster } from "./rules/noun-cluster.js";
 import { options } from "./rules/options.js";
 import { passiveVoice } from "./rules/passive.js";
 import { rangeNames } from "./rules/range-names.js";
@@ -54,4 +55,5 @@ export const rules: readonly Rule[] = [
   ingForms,
   semicolon,
   contractions,
+  nounCluster,
 ];

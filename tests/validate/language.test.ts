@@ -7,6 +7,7 @@ import {
 } from "../../src/validate/rules/language/commands.js";
 import { bracketsIn, sentencesOf, wordsIn } from "../../src/validate/rules/language/sentences.js";
 import { contractionsIn } from "../../src/validate/rules/contraction.js";
+import { runsIn } from "../../src/validate/rules/language/names.js";
 import { ingFormsIn } from "../../src/validate/rules/ing-form.js";
 import { passiveIn } from "../../src/validate/rules/passive.js";
 import { vagueWords } from "../../src/validate/rules/vague-word.js";
@@ -175,4 +176,17 @@ it.each([
   ["Carry on without anything that burns.", []],
 ])("'%s' holds the verbs in -ing %j", (sentence, found) => {
   expect(ingFormsIn(sentence)).toEqual(found);
+});
+
+it.each([
+  ["floor heater duct", [["floor", "heater", "duct"]]],
+  ["Left front door trim clip hole", [["door", "trim", "clip", "hole"]]],
+  ["plug of the ignition control unit", [["plug"], ["ignition", "control", "unit"]]],
+  ["seat stud M10 class 8.8", [["seat", "stud"], ["class"]]],
+  ["raised-head screw, box (deep)", [["raised-head", "screw"], ["box"], ["deep"]]],
+  ["places of the four seat studs", [["places"], ["seat", "studs"]]],
+  ["second person who did not do the work", [["person"]]],
+  ["left rear", []],
+])("'%s' strings together %j", (name, runs) => {
+  expect(runsIn(name)).toEqual(runs);
 });
