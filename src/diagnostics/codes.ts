@@ -45,6 +45,7 @@ export const codes = {
   semicolon: ["warning", "A semicolon makes one sentence of two."],
   contraction: ["warning", "Two words are run together."],
   "noun-cluster": ["warning", "A name strings more than three words together."],
+  "no-article": ["warning", "A part, a fixing or a tool stands without its article."],
   access: ["error", "Law 1."],
   cover: ["error", "Law 2."],
   return: ["error", "Law 3."],

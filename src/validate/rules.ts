@@ -12,6 +12,7 @@ import { ingForms } from "./rules/ing-form.js";
 import { limitInNote } from "./rules/limit-in-note.js";
 import { longSentence } from "./rules/long-sentence.js";
 import { noWords } from "./rules/no-words.js";
+import { noArticle } from "./rules/no-article.js";
 import { notACommand } from "./rules/not-a-command.js";
 import { nounCluster } from "./rules/noun-cluster.js";
 import { options } from "./rules/options.js";
@@ -56,4 +57,5 @@ export const rules: readonly Rule[] = [
   semicolon,
   contractions,
   nounCluster,
+  noArticle,
 ];

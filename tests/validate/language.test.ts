@@ -9,6 +9,7 @@ import { bracketsIn, sentencesOf, wordsIn } from "../../src/validate/rules/langu
 import { contractionsIn } from "../../src/validate/rules/contraction.js";
 import { runsIn } from "../../src/validate/rules/language/names.js";
 import { ingFormsIn } from "../../src/validate/rules/ing-form.js";
+import { bareNamesIn, thingsOf } from "../../src/validate/rules/no-article.js";
 import { passiveIn } from "../../src/validate/rules/passive.js";
 import { vagueWords } from "../../src/validate/rules/vague-word.js";
 
@@ -189,4 +190,49 @@ it.each([
   ["left rear", []],
 ])("'%s' strings together %j", (name, runs) => {
   expect(runsIn(name)).toEqual(runs);
+});
+
+const things = thingsOf([
+  { name: "rear seat back", of: "part" },
+  { name: "front seat", of: "part" },
+  { name: "road wheels", of: "part" },
+  { name: "lock nut", of: "fixing" },
+  { name: "torque wrench in calibration", of: "tool" },
+  { name: "set of weld clamps", of: "tool" },
+  { name: "epoxy primer", of: "other" },
+]);
+
+it("a thing is a singular part, fixing or tool; of a part and a fixing the last word alone too", () => {
+  expect([...things].sort()).toEqual(["lock nut", "nut", "seat", "seat back", "torque wrench"]);
+});
+
+it.each([
+  ["Lift seat out.", ["Lift seat"]],
+  ["If the pad is wet, undo nut.", ["undo nut"]],
+  [
+    "Lift it from left front seat and turn it with torque wrench.",
+    ["from left front seat", "with torque wrench"],
+  ],
+  ["Draw it off new lock nut", ["off new lock nut"]],
+])("'%s' leaves out articles in %j", (sentence, found) => {
+  expect(bareNamesIn(sentence, true, things)).toEqual(found);
+});
+
+it.each([
+  "Lift the seat out of its place.",
+  "Turn it with one torque wrench, from each new nut to the seat.",
+  "Go from seat to seat and nut by nut.",
+  "Use that kind of nut.",
+  "Push the seat back and lay it on back seat covers.",
+  "Wipe it with primer, at seat height.",
+  "Lift seats off nuts.",
+  "Seat rails rust.",
+  "Take the maker's value with {seat}.",
+  "Set back the lid to seat it.",
+])("'%s' leaves out no article", (sentence) => {
+  expect(bareNamesIn(sentence, true, things)).toEqual([]);
+});
+
+it("a sentence that describes has no verb of a command", () => {
+  expect(bareNamesIn("Some seat off its stud.", false, things)).toEqual([]);
 });

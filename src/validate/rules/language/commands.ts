@@ -32,7 +32,7 @@ const beAndMust = set("is are was were be must shall should shall will can may h
 const namesInIng = set("bring swing sling ring string spring");
 
 /** The sentence after the condition or place that it opens with: 'If it sticks, pull it' gives 'pull it'. */
-function afterCondition(sentence: string): string {
+export function afterCondition(sentence: string): string {
   if (!openers.has(firstOf(sentence))) return sentence;
   const rests = [...sentence.matchAll(/,\s+/g)].map((at) => sentence.slice(at.index + 1));
   return rests.find((rest) => !isSmall(firstOf(rest))) ?? rests[0] ?? "";
@@ -77,6 +77,11 @@ function furtherCommands(sentence: string): number {
     const object = particles.has(second) ? third : second;
     return !isSmall(first) && (pointers.has(object) || /^[\d{]/.test(object));
   }).length;
+}
+
+/** Whether a word joins, places or conditions: after a thing it says that no further word of its name follows. */
+export function endsName(word: string): boolean {
+  return [openers, joiners, clauses, beAndMust].some((all) => all.has(word));
 }
 
 function isSmall(word: string): boolean {

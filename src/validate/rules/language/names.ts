@@ -77,10 +77,12 @@ const joins = set(
   "of for with without to and or in on at as from by under over below above along beside behind between through round across near per the a an each every both all its",
 );
 
-/** Words of place, state and number that stand before a thing and name none. */
+/** Words of place and state that stand before a thing and name none. */
 export const adjectives = set(
-  "left right front rear upper lower inner outer top bottom middle centre first second new old used spare loose bare clean other one two three four five six",
+  "left right front rear upper lower inner outer top bottom middle centre first second new old used spare loose bare clean",
 );
+
+const numbers = set("one two three four five six");
 
 /** The runs of words in a name with nothing between them, without the adjectives that open each, and up to a clause. */
 export function runsIn(name: string): string[][] {
@@ -95,6 +97,6 @@ export function runsIn(name: string): string[][] {
 }
 
 function withoutAdjectives(words: readonly string[]): string[] {
-  const noun = words.findIndex((word) => !adjectives.has(word.toLowerCase()));
+  const noun = words.findIndex((word) => !numbers.has(word) && !adjectives.has(word.toLowerCase()));
   return noun < 0 ? [] : words.slice(noun);
 }
