@@ -39,7 +39,9 @@ function program(): Command {
       process.exitCode = planCommand(job, options);
     });
   common(
-    root.command("check [paths...]").description("prove plan files, printed sheets, or the whole library"),
+    root
+      .command("check [paths...]")
+      .description("prove plan files, printed sheets, or the whole library"),
   )
     .option("--strict", "count warnings as errors")
     .action(async (paths: string[], options: CommonOptions & { strict?: boolean }) => {

@@ -29,7 +29,6 @@ function engine({ texts, phrases }: Words): (name: string) => Template {
   handlebars.registerHelper("is", (a: unknown, b: unknown) => a === b);
   handlebars.registerHelper("add", (a: number, b: number) => a + b);
   handlebars.registerHelper("range", (count: number) => Array.from({ length: count }, (_, i) => i));
-  handlebars.registerHelper("many", (list: readonly unknown[]) => list.length > 1);
   handlebars.registerHelper("phrase", (name: string) => phrases[name] ?? name);
   handlebars.registerHelper("upper", (text: string) => text.toUpperCase());
   handlebars.registerHelper("alertMark", (word: string) => alertMarks[word] ?? "#FFFFFF");

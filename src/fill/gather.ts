@@ -27,11 +27,21 @@ export function gatherOf(brief: Brief, steps: readonly Step[], words: Words): Ga
       name,
       more: `${instead === undefined ? "" : `${or} ${instead}. `}${why}`.trim(),
     })),
-    supplies: brief.consumables.map(({ note = "", ...one }) => ({ ...one, more: note })),
+    supplies: brief.consumables.map(({ note = "", amount, ...one }) => ({
+      ...one,
+      ...(amount === undefined ? {} : { amount: enough(amount) }),
+      more: note,
+    })),
     spares: brief.spares.map(({ note = "", ...one }) => ({ ...one, more: note })),
     fixings: newFixings(steps, words),
     renew: brief.renew.map(({ name, why }) => ({ name, more: why })),
   };
+}
+
+/** An amount to bring, rounded up to two digits: what is worked out to the hundredth is not weighed so. */
+function enough(amount: number): number {
+  const step = 10 ** (Math.floor(Math.log10(amount)) - 1);
+  return Number((Math.ceil(amount / step - 1e-9) * step).toPrecision(2));
 }
 
 /** New fixings that the refit asks for, used once or missing when the car came in; alike ones together. */

@@ -21,7 +21,8 @@ export function setBlock(box: Box, width: number, report: Report, least = 0): La
   if (name !== undefined && own > (style.height ?? own) + 0.5) report({ tooTall: name });
   const height = Math.max(style.height ?? 0, least, own);
   const spare = height - own;
-  const down = top + (style.valign === "middle" ? spare / 2 : 0);
+  const share = { middle: 0.5, bottom: 1, top: 0, super: 0, baseline: 0 }[style.valign];
+  const down = top + spare * share;
   return {
     height,
     items: [

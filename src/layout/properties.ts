@@ -89,7 +89,10 @@ export const properties: Readonly<Record<string, Setter>> = {
   color: color((s, v) => (s.color = v)),
   "background-color": color((s, v) => (s.background = v)),
   "text-align": word(["left", "right", "center"], (s, v) => (s.align = v)),
-  "vertical-align": word(["top", "middle", "super", "baseline"], (s, v) => (s.valign = v)),
+  "vertical-align": word(
+    ["top", "middle", "bottom", "super", "baseline"],
+    (s, v) => (s.valign = v),
+  ),
   margin: box((s) => s.margin),
   padding: box((s) => s.padding),
   border: border([0, 1, 2, 3]),

@@ -5,7 +5,7 @@ import { gridRows, insets, setBlock, setRow, type Report } from "./block.js";
 import type { Box } from "./box.js";
 import type { Item } from "../model/page.js";
 import type { Laid } from "./lines.js";
-import { columnsOf, rowsOf } from "./table.js";
+import { type Row, columnsOf, rowsOf } from "./table.js";
 
 /** A piece of the sheet that is never cut, in order from top to bottom. */
 export interface Slab {
@@ -85,9 +85,16 @@ function tableSlabs({ report }: Cutting, table: Box, { x, width, within }: Place
   const head = top && plain(top);
   return rows.map((row, i) => ({
     ...bare(row.laid, x, within),
-    keepNext: row.head || row.box.style.keepNext || (i === rows.length - 2 && rows.length > 2),
+    keepNext: row.box.style.keepNext || staysWithNext(rows, i),
     ...(head && !row.head ? { head } : {}),
   }));
+}
+
+/** The head stays with two rows, and the last two rows stay together. */
+function staysWithNext(rows: readonly Row[], i: number): boolean {
+  const heads = rows.filter(({ head }) => head).length;
+  const [first, last] = [heads, rows.length - 1];
+  return i < heads || (last - first > 2 && i === first) || (last > 1 && i === last - 1);
 }
 
 interface Place {

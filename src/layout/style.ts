@@ -21,7 +21,7 @@ export interface Style {
   color: string;
   background: string;
   align: "left" | "right" | "center";
-  valign: "top" | "middle" | "super" | "baseline";
+  valign: "top" | "middle" | "bottom" | "super" | "baseline";
   margin: Sides<number>;
   padding: Sides<number>;
   border: Sides<Edge>;
