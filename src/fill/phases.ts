@@ -1,6 +1,6 @@
 import { type Brief, type Phase, type Step, phases } from "../model/plan.js";
 import { verbs } from "../model/verbs.js";
-import type { Words } from "../model/words.js";
+import { type Words, fillIn } from "../model/words.js";
 import { bagKey, bagsOf } from "./bags.js";
 import { remindersOf } from "./reminders.js";
 import { runsOf } from "./runs.js";
@@ -77,6 +77,8 @@ function blockView(
   const bag = first && bags.get(bagKey(first));
   const minutes = Math.round(sum(run.map((step) => step.minutes[1])));
   const people = Math.max(1, ...run.map((step) => step.people));
+  const said = (phrase: string, number: number): string =>
+    fillIn(words.phrases[phrase] ?? "", { number: String(number) });
   const zones = [...new Set(run.map((step) => step.zone).filter((zone) => zone !== ""))];
   const out = run.some((step) => verbs[step.verb]?.effect === "out");
   return {
@@ -84,8 +86,8 @@ function blockView(
     side: words.sides[first?.position ?? ""] ?? first?.position ?? "",
     meta: [
       ...zones.slice(0, 1).map((zone) => brief.zones[zone] ?? zone),
-      ...(minutes > 0 ? [`about ${minutes} min`] : []),
-      people === 1 ? "1 person" : `${people} people`,
+      ...(minutes > 0 ? [said("about-minutes", minutes)] : []),
+      said(people === 1 ? "one-person" : "several-people", people),
     ],
     photos: first?.phase === "strip",
     bag: out && bag !== undefined ? String(bag) : "",

@@ -15,8 +15,14 @@ export function sentence(
   if (step.say !== undefined && !takesInstead(verb, things)) return withFigures(step, step.say);
   return fillIn(words.verbs[verb] ?? words.work, {
     Verb: capital(verb.replaceAll("-", " ")),
-    things: things.map((thing, i) => countWords(thing, does[i])).join(" and "),
-    thing: things.map((thing) => `the ${sided(words, thing)}`).join(" and "),
+    things: listed(
+      words,
+      things.map((thing, i) => countWords(thing, does[i])),
+    ),
+    thing: listed(
+      words,
+      things.map((thing) => sided(words, thing)),
+    ),
     where: things[0]?.fixing?.where ?? "",
     to: step.to ?? "",
   });
@@ -46,7 +52,13 @@ function countWords({ words, fixing }: Thing, change: Change | undefined): strin
   const own = { name: words, plural: words, size: "" };
   const range = fixing && { name: fixing.kindName, plural: fixing.kindPlural, size: fixing.size };
   const { name, plural, size } = (out ? fixing?.instead : undefined) ?? range ?? own;
-  return ["the", count === 1 ? name : `${count} ${plural}`, size].join(" ").trim();
+  return [count === 1 ? name : `${count} ${plural}`, size].join(" ").trim();
+}
+
+/** Each with its article, joined. */
+function listed({ phrases }: Words, names: readonly string[]): string {
+  const all = names.map((name) => fillIn(phrases["the"] ?? "", { name }));
+  return all.join(` ${phrases["and"] ?? ""} `);
 }
 
 function capital(text: string): string {
