@@ -47,10 +47,15 @@ describe.each(repairs)("the planning sheets of $name", ({ opened, plan }) => {
     expect(pages).toHaveLength(1);
   });
 
-  it("the worth-it sheet gives the hours of the repair and leaves the costs to be written in", () => {
+  it("the worth-it sheet gives the hours of the steps and of the recipe, and leaves the costs to be written in", () => {
     const text = seen(filled("worth", opened, plan));
     const [low, likely, high] = plan.brief.worth?.hours ?? [];
-    expect(text).toMatch(new RegExp(`likely ${likely} ?, from ${low} to ${high} `));
+    expect(text).toContain(`expects ${likely}, from ${low} to ${high}, on any car`);
+    const sums = [0, 1, 2].map((i) => {
+      const minutes = plan.steps.reduce((sum, step) => sum + (step.minutes[i] ?? 0), 0);
+      return Math.round(minutes / 60);
+    });
+    expect(text).toMatch(new RegExp(`likely ${sums[1]} ?, from ${sums[0]} to ${sums[2]} ?: the`));
     expect(text).toContain("Do not do it.");
   });
 });

@@ -1,3 +1,4 @@
+import { hoursOf } from "../hours.js";
 import { type Sheet, headOf } from "../sheet.js";
 
 /** Whether the job is worth it: hours, skill, risk and cost, before anything comes off. */
@@ -6,7 +7,7 @@ export const worth: Sheet = {
   applies: ({ brief }) => brief.worth !== undefined,
   view: (input) => {
     const [low, likely, high] = input.brief.worth?.hours ?? [];
-    const hours = low === undefined ? undefined : { low, likely, high };
-    return { ...headOf(input), hours };
+    const estimate = low === undefined ? undefined : { low, likely, high };
+    return { ...headOf(input), hours: hoursOf(input.steps), estimate };
   },
 };
