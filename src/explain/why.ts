@@ -3,7 +3,7 @@ import { didYouMean } from "../diagnostics/nearest.js";
 import type { PlanFile } from "../model/plan-file.js";
 import type { Step, TaskBrief } from "../model/plan.js";
 import type { Origin } from "../model/source.js";
-import { verbs } from "../model/verbs.js";
+import { effectOf, verbs } from "../model/verbs.js";
 import type { Change } from "../model/world.js";
 
 /** Says where something was written, as file, line and column. */
@@ -110,7 +110,7 @@ const lawsOf: Record<string, number[]> = {
 };
 
 function proof({ proof: { laws }, count }: PlanFile, { verb, object, place }: Change): string[] {
-  const numbers = lawsOf[verbs[verb]?.effect ?? ""] ?? [];
+  const numbers = lawsOf[effectOf(verb) ?? ""] ?? [];
   const held = laws
     .filter(({ law }) => numbers.includes(law))
     .map(({ law, name, held: good }) => `law ${law}, ${name}: ${good ? "held" : "broken"}`);

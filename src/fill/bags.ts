@@ -1,5 +1,5 @@
 import type { Step } from "../model/plan.js";
-import { verbs } from "../model/verbs.js";
+import { effectOf } from "../model/verbs.js";
 
 /**
  * The bag of each task and position whose fixings are kept, numbered in the order of work; bags of steps that
@@ -9,7 +9,7 @@ export function bagsOf(steps: readonly Step[]): Map<string, number> {
   const bags = new Map<string, number>();
   const added = (step: Step): boolean => step.n.includes(".");
   for (const step of [...steps.filter((one) => !added(one)), ...steps.filter(added)]) {
-    const out = verbs[step.verb]?.effect === "out";
+    const out = effectOf(step.verb) === "out";
     const kept = step.fixings.some((fixing) => !fixing.oneUse);
     const key = bagKey(step);
     if (out && kept && !bags.has(key)) bags.set(key, bags.size + 1);

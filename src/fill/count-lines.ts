@@ -1,6 +1,6 @@
 import { markOf, textOf } from "../figures/format.js";
 import type { Step, StepFixing } from "../model/plan.js";
-import { verbs } from "../model/verbs.js";
+import { effectOf } from "../model/verbs.js";
 import { marked } from "./marks.js";
 
 /** What the count column says of one fixing at one place, as the template reads it. */
@@ -22,7 +22,7 @@ export interface CountLine {
 
 /** The count column of a step that takes fixings out or puts them back. */
 export function countLines(step: Step, bag: number | undefined): CountLine[] {
-  const effect = verbs[step.verb]?.effect;
+  const effect = effectOf(step.verb);
   const out = effect === "out";
   if (effect === "leave-out") return [];
   return step.fixings.map((fixing) => ({
@@ -49,7 +49,6 @@ function torqueText({ torque }: StepFixing): string {
 
 /** How many joins a step parts or joins. */
 export function joinsOf(step: Step): number {
-  return step.does.filter(({ verb }) =>
-    ["part-join", "make-join"].includes(verbs[verb]?.effect ?? ""),
-  ).length;
+  return step.does.filter(({ verb }) => ["part-join", "make-join"].includes(effectOf(verb) ?? ""))
+    .length;
 }

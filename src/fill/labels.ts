@@ -38,7 +38,7 @@ export function labelsOf(steps: readonly Step[], { sides }: Words): Label[] {
   return bags.map(([key, number]) => {
     const mine = steps.filter((step) => bagKey(step) === key && step.fixings.length > 0);
     const [first] = mine;
-    const out = mine.filter((step) => effectOf(step) === "out");
+    const out = mine.filter((step) => effectOf(step.verb) === "out");
     const off = out.flatMap(({ fixings }) => fixings);
     const { title = "", position = "" } = first ?? {};
     return {
@@ -49,7 +49,7 @@ export function labelsOf(steps: readonly Step[], { sides }: Words): Label[] {
       lines: off.filter(({ oneUse }) => !oneUse).map((fixing) => lineOf(fixing, mine)),
       scrap: off.filter(({ oneUse }) => oneUse).map(named),
       out: ends(out),
-      back: ends(mine.filter((step) => effectOf(step) !== "out")),
+      back: ends(mine.filter((step) => effectOf(step.verb) !== "out")),
     };
   });
 }
@@ -59,7 +59,7 @@ function lineOf(fixing: StepFixing, steps: readonly Step[]): LabelLine {
     kind === fixing.kind && place === fixing.place;
   const of = (effect: string): StepFixing[] =>
     steps
-      .filter((step) => effectOf(step) === effect)
+      .filter((step) => effectOf(step.verb) === effect)
       .flatMap(({ fixings }) => fixings.filter(same));
   const { torque, where } = fixing;
   return {

@@ -1,5 +1,5 @@
 import { type Brief, type Phase, type Step, phases } from "../model/plan.js";
-import { verbs } from "../model/verbs.js";
+import { effectOf } from "../model/verbs.js";
 import { type Words, fillIn } from "../model/words.js";
 import { bagKey, bagsOf } from "./bags.js";
 import { remindersOf } from "./reminders.js";
@@ -80,7 +80,7 @@ function blockView(
   const said = (phrase: string, number: number): string =>
     fillIn(words.phrases[phrase] ?? "", { number: String(number) });
   const zones = [...new Set(run.map((step) => step.zone).filter((zone) => zone !== ""))];
-  const out = run.some((step) => verbs[step.verb]?.effect === "out");
+  const out = run.some((step) => effectOf(step.verb) === "out");
   return {
     title: first?.title ?? "",
     side: words.sides[first?.position ?? ""] ?? first?.position ?? "",

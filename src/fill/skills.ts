@@ -1,5 +1,5 @@
 import type { Step } from "../model/plan.js";
-import { verbs } from "../model/verbs.js";
+import { effectOf } from "../model/verbs.js";
 import { type Words, fillIn } from "../model/words.js";
 import { escape } from "./marks.js";
 import { sum } from "./sheet.js";
@@ -92,7 +92,7 @@ function countKey(off: number, back: number): string {
 }
 
 function countOf(step: Step, effect: string): number {
-  return verbs[step.verb]?.effect === effect ? sum(step.fixings.map(({ count }) => count)) : 0;
+  return effectOf(step.verb) === effect ? sum(step.fixings.map(({ count }) => count)) : 0;
 }
 
 /** Whether a step is done to a torque that the maker gives. */

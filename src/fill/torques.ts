@@ -1,6 +1,6 @@
 import { markOf, textOf } from "../figures/format.js";
 import type { Step } from "../model/plan.js";
-import { verbs } from "../model/verbs.js";
+import { effectOf } from "../model/verbs.js";
 import type { Words } from "../model/words.js";
 import { marked } from "./marks.js";
 import { placeOf } from "./place.js";
@@ -16,7 +16,7 @@ export interface TorqueLine {
 /** Every torque of a plan, where something is tightened. */
 export function torquesOf(steps: readonly Step[], words: Words): TorqueLine[] {
   return steps
-    .filter(({ verb }) => ["in", "make-join"].includes(verbs[verb]?.effect ?? ""))
+    .filter(({ verb }) => ["in", "make-join"].includes(effectOf(verb) ?? ""))
     .flatMap((step) => {
       const torqueHtml = torqueOf(step);
       return torqueHtml === ""

@@ -183,12 +183,12 @@ export const stateWords = [
   "set",
 ];
 
-/** What a step's verb does to its object. */
-export function effectOf({ verb }: { verb: string }): Effect | undefined {
+/** What a verb does to its object; nothing where there is none or the table has no such verb. */
+export function effectOf(verb = ""): Effect | undefined {
   return verbs[verb]?.effect;
 }
 
 /** Whether a step puts a part in its place. */
 export function putsOn(step: { verb: string }): boolean {
-  return ["on", "fit-new", "settle"].includes(effectOf(step) ?? "");
+  return ["on", "fit-new", "settle"].includes(effectOf(step.verb) ?? "");
 }

@@ -1,4 +1,4 @@
-import { verbs } from "../model/verbs.js";
+import { effectOf, verbs } from "../model/verbs.js";
 import { type Change, type Key, type Thing, type World, changeKey, keyOf } from "../model/world.js";
 import { workJoint } from "./joints.js";
 import { type State, type Tally, isAway, looseOf } from "./state.js";
@@ -99,7 +99,7 @@ const weldWork = new Set(["drill", "separate", "weld"]);
 
 /** Makes one change to the state. */
 export function apply(state: State, change: Change, world: World): void {
-  const effect = verbs[change.verb]?.effect ?? "work";
+  const effect = effectOf(change.verb) ?? "work";
   const key = keyOf(change.object, change.place);
   if (handling.has(effect) || weldWork.has(change.verb)) handle(state, world.things.get(key));
   effects[effect]?.(state, key, change, world);

@@ -1,6 +1,6 @@
 import type { Step } from "../model/plan.js";
 import type { CountLine, Finding, Proof } from "../model/proof.js";
-import { verbs } from "../model/verbs.js";
+import { effectOf } from "../model/verbs.js";
 import type { Change, World } from "../model/world.js";
 import { apply, thingOf } from "./apply.js";
 import type { Breach, Law } from "./law.js";
@@ -31,12 +31,12 @@ function judge(
 ): void {
   const thing = thingOf(world, change);
   const [first] = laws;
-  if (!thing || !verbs[change.verb]) {
+  const effect = effectOf(change.verb);
+  if (!thing || effect === undefined) {
     const message = `'${change.verb} ${change.object}' names nothing on this car`;
     if (first) found.get(first)?.push(finding(first, { message }, step));
     return;
   }
-  const effect = verbs[change.verb]?.effect ?? "work";
   const moment = { world, state, step, change, thing, effect };
   for (const law of laws) {
     const breaches = law.before?.(moment) ?? [];

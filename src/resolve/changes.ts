@@ -1,11 +1,11 @@
 import { minutesOf } from "../figures/minutes.js";
-import { verbs } from "../model/verbs.js";
+import { effectOf } from "../model/verbs.js";
 import type { Change, Thing } from "../model/world.js";
 import type { RecipeStep } from "../model/recipe-step.js";
 
 /** The change that a verb makes to one object of this car, or nothing where there is nothing to do. */
 export function changeTo(verb: string, step: RecipeStep, thing: Thing): Change | undefined {
-  const effect = verbs[verb]?.effect;
+  const effect = effectOf(verb);
   const change: Change = { verb, object: thing.name, place: thing.position };
   if (step.reason !== undefined) change.reason = step.reason;
   if (thing.fixing) return fixingChange(change, effect, thing.fixing);

@@ -5,7 +5,7 @@ import { inInches } from "../figures/in-units.js";
 import type { Catalog } from "../model/library.js";
 import type { Message, Phase, Step } from "../model/plan.js";
 import type { Path } from "../model/source.js";
-import { verbs } from "../model/verbs.js";
+import { effectOf, verbs } from "../model/verbs.js";
 import type { Words } from "../model/words.js";
 import type { Change, Thing } from "../model/world.js";
 import { changeTo } from "./changes.js";
@@ -138,7 +138,7 @@ function checkCount(
 
 /** The tool that a fixing asks for; another kind that was found there asks for its own. */
 function toolOf(verb: string, { fixing }: Thing): string[] {
-  const out = verbs[verb]?.effect === "out";
+  const out = effectOf(verb) === "out";
   return [(out ? fixing?.instead?.tool : undefined) ?? fixing?.tool ?? []].flat();
 }
 
@@ -146,7 +146,7 @@ const lifting = new Set(["off", "on", "cut-off", "fit-new", "try-in", "take-out"
 
 /** Lifting a part takes as many people as the range says; all else takes one, unless the step says otherwise. */
 function peopleOf(step: RecipeStep, verb: string, part: Thing | undefined): number {
-  const lift = lifting.has(verbs[verb]?.effect ?? "") ? part?.people : undefined;
+  const lift = lifting.has(effectOf(verb) ?? "") ? part?.people : undefined;
   return step.people ?? lift ?? 1;
 }
 
@@ -157,7 +157,7 @@ function criticalOf(
   verb: string,
   first: Thing | undefined,
 ): string | undefined {
-  const host = verbs[verb]?.effect === "in" ? things.get(first?.host ?? "") : undefined;
+  const host = effectOf(verb) === "in" ? things.get(first?.host ?? "") : undefined;
   return step.critical ?? host?.critical;
 }
 

@@ -5,7 +5,7 @@ import type { RecipeFile } from "../model/generated/recipe.js";
 import type { Filed, Library } from "../model/library.js";
 import type { Brief, Phase, Step } from "../model/plan.js";
 import type { Task } from "../model/task.js";
-import { verbs } from "../model/verbs.js";
+import { effectOf } from "../model/verbs.js";
 import type { Words } from "../model/words.js";
 import { type Thing, type World, keyOf } from "../model/world.js";
 import { briefOf } from "./brief.js";
@@ -139,7 +139,7 @@ function compileVisit(compiler: Compiler, visit: Visit): CompiledVisit {
 function surplusOf(compiler: Compiler, visit: Visit, { step }: Compiled): Compiled[] {
   return step.does.flatMap(({ verb, object, place }) => {
     const fixing = compiler.scope.things.get(keyOf(object, place))?.fixing;
-    if (verbs[verb]?.effect !== "in" || !fixing || fixing.extra === 0) return [];
+    if (effectOf(verb) !== "in" || !fixing || fixing.extra === 0) return [];
     const raw: RecipeStep = { "leave-out": object, ...(place === "" ? {} : { at: place }) };
     const where = { visit, phase: "refit" as const, section: "refit", path: step.origin.path };
     const left = compile(compiler, where, raw);
@@ -183,7 +183,7 @@ function taskOf(
     after: visit.after.map((other) => other.id),
     isolates: isolates(visit)
       ? strip.flatMap(({ step }) =>
-          verbs[step.verb]?.effect === "isolate" ? step.does.map((c) => c.object) : [],
+          effectOf(step.verb) === "isolate" ? step.does.map((c) => c.object) : [],
         )
       : [],
     needsIsolated: visit.needsIsolated,

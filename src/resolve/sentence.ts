@@ -1,5 +1,5 @@
 import { textOf } from "../figures/format.js";
-import { verbs } from "../model/verbs.js";
+import { effectOf } from "../model/verbs.js";
 import { type Words, fillIn } from "../model/words.js";
 import type { Change, Thing } from "../model/world.js";
 import type { RecipeStep } from "../model/recipe-step.js";
@@ -43,12 +43,12 @@ export function sided(words: Words, thing: Pick<Thing, "words" | "position">): s
 
 /** Whether the step takes out another kind of fastener than the recipe speaks of. */
 function takesInstead(verb: string, things: readonly Thing[]): boolean {
-  return verbs[verb]?.effect === "out" && things.some((thing) => thing.fixing?.instead);
+  return effectOf(verb) === "out" && things.some((thing) => thing.fixing?.instead);
 }
 
 function countWords({ words, fixing }: Thing, change: Change | undefined): string {
   const count = change?.count ?? 1;
-  const out = verbs[change?.verb ?? ""]?.effect === "out";
+  const out = effectOf(change?.verb) === "out";
   const own = { name: words, plural: words, size: "" };
   const range = fixing && { name: fixing.kindName, plural: fixing.kindPlural, size: fixing.size };
   const { name, plural, size } = (out ? fixing?.instead : undefined) ?? range ?? own;

@@ -1,5 +1,5 @@
 import type { StepFixing } from "../model/plan.js";
-import { verbs } from "../model/verbs.js";
+import { effectOf } from "../model/verbs.js";
 import { type Change, type Thing, keyOf } from "../model/world.js";
 
 /** The fixings that a step's changes act on, with what the sheet must say of them. */
@@ -12,7 +12,7 @@ export function fixingsOf(
     if (!fixing) return [];
     const { kindName, kindPlural, where, full, oneUse, torque } = fixing;
     const own = { name: kindName, plural: kindPlural, size: fixing.size };
-    const out = verbs[verb]?.effect === "out";
+    const out = effectOf(verb) === "out";
     const { name, plural, size } = (out ? fixing.instead : undefined) ?? own;
     const words = { name, plural, size, where };
     const numbers = { kind, place, count, oneUse, fresh, full };

@@ -1,14 +1,17 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.js";
-import { compute } from "../figures/compute.js";
+import { type Computed, compute } from "../figures/compute.js";
 import { Refusal } from "../figures/refusal.js";
+import type { Result } from "../figures/rule.js";
+import type { ComputedSource } from "../model/figure.js";
 import type { Figure } from "../model/generated/recipe.js";
 import type { Path, Source } from "../model/source.js";
 import { fitsKind } from "./quantity.js";
 import { figureUnits } from "./plausible.js";
 
-type Asked = Figure & {
-  source: { figure: string; result?: string; with: Record<string, string | number> };
-};
+interface Asked {
+  kind: Figure["kind"];
+  source: ComputedSource;
+}
 
 /**
  * A file's value with every figure that asks to be computed filled in; one that is refused is reported and left
@@ -25,11 +28,29 @@ export function withComputed<T>(
   function walk(one: unknown, path: Path): unknown {
     if (Array.isArray(one)) return one.map((item, i) => walk(item, [...path, i]));
     if (typeof one !== "object" || one === null) return one;
-    if (asksToBeComputed(one)) return filled(withChosen(one, chosen), source, path, report);
-    if (asksForAmount(one)) return withAmount(one, source, path, report);
+    if (asksToBeComputed(one)) {
+      const asked = withChosen(one, chosen);
+      return { ...asked, ...unlessRefused([...path, "source"], () => valueOf(asked)) };
+    }
+    if (asksForAmount(one)) {
+      const { consumable, amount } = one;
+      return { consumable, ...unlessRefused([...path, "amount"], () => amountOf(amount)) };
+    }
     return Object.fromEntries(
       Object.entries(one as object).map(([key, item]) => [key, walk(item, [...path, key])]),
     );
+  }
+
+  function unlessRefused<R>(path: Path, computed: () => R): R | undefined {
+    try {
+      return computed();
+    } catch (error) {
+      if (!(error instanceof Refusal)) throw error;
+      const { message, hints } = error;
+      const span = source.spanOf(path);
+      report({ code: "no-figure", message, span, hints: [...hints], related: [] });
+      return undefined;
+    }
   }
 }
 
@@ -37,47 +58,24 @@ export function withComputed<T>(
 export type Chosen = Readonly<Record<string, Readonly<Record<string, string>>>>;
 
 function withChosen(asked: Asked, chosen: Chosen): Asked {
-  const { figure, result, with: given } = asked.source;
-  const inputs = { ...given, ...chosen[figure] };
-  return {
-    ...asked,
-    source: { figure, with: inputs, ...(result === undefined ? {} : { result }) },
-  };
+  const { with: given, ...query } = asked.source;
+  return { ...asked, source: { ...query, with: { ...given, ...chosen[query.figure] } } };
 }
 
-type AskedAmount = { consumable: string; amount: Asked["source"] };
+interface AskedAmount {
+  consumable: string;
+  amount: ComputedSource;
+}
 
 function asksForAmount(one: object): one is AskedAmount {
   const { consumable, amount } = one as Partial<AskedAmount>;
   return consumable !== undefined && typeof amount === "object";
 }
 
-/** A use of a supply with its amount worked out as a figure is; without one where that is refused. */
-function withAmount(
-  { consumable, amount: asked }: AskedAmount,
-  source: Source,
-  path: Path,
-  report: (found: Diagnostic) => void,
-): { consumable: string; amount?: number; note?: string } {
-  const { figure, result, with: given } = asked;
-  try {
-    const { results } = compute(figure, inputsOf(given));
-    const one = results.find(({ name }) => result === undefined || name === result);
-    if (typeof one?.value === "number")
-      return {
-        consumable,
-        amount: rounded(one.to ?? one.value, 3),
-        note: `C: figure ${figure}`,
-      };
-    const message = `The figure '${figure}' has no amount '${result ?? ""}'.`;
-    throw new Refusal("wrong", message, [known(results)]);
-  } catch (error) {
-    if (!(error instanceof Refusal)) throw error;
-    const { message, hints } = error;
-    const span = source.spanOf([...path, "amount"]);
-    report({ code: "no-figure", message, span, hints: [...hints], related: [] });
-    return { consumable };
-  }
+function amountOf(query: ComputedSource): { amount: number; note: string } {
+  const { one, results } = answerTo(query);
+  if (typeof one?.value !== "number") throw lacking("amount", query, results);
+  return { amount: rounded(one.to ?? one.value, 3), note: `C: figure ${query.figure}` };
 }
 
 function asksToBeComputed(one: object): one is Asked {
@@ -87,46 +85,46 @@ function asksToBeComputed(one: object): one is Asked {
   );
 }
 
-function filled(
-  asked: Asked,
-  source: Source,
-  path: Path,
-  report: (found: Diagnostic) => void,
-): Asked {
-  const tell = (message: string, hints: string[]): Asked => {
-    const span = source.spanOf([...path, "source"]);
-    report({ code: "no-figure", message, span, hints, related: [] });
-    return asked;
-  };
-  const { figure, result, with: given } = asked.source;
-  try {
-    const { results, formula, source: published } = compute(figure, inputsOf(given));
-    const one = result === undefined ? results[0] : results.find(({ name }) => name === result);
-    if (!one)
-      return tell(`The figure '${figure}' has no result '${result ?? ""}'.`, [known(results)]);
-    const unit = figureUnits.find((unit) => unit === (one.unit ?? "1"));
-    if (unit === undefined || !fitsKind(asked.kind, unit))
-      return tell(
-        `'${one.name}' of '${figure}' is in ${one.unit ?? "no unit"}, which a ${asked.kind} is not.`,
-        [known(results)],
-      );
-    const { value, to } = one;
-    const chosen = result === undefined ? {} : { result };
-    const computed = { figure, ...chosen, with: given, formula, published };
-    return {
-      ...asked,
-      ...(typeof value === "number" ? { value: rounded(value, one.digits) } : {}),
-      ...(to === undefined ? {} : { to: rounded(to, one.digits) }),
-      unit,
-      source: computed,
-    };
-  } catch (error) {
-    if (!(error instanceof Refusal)) throw error;
-    return tell(error.message, [...error.hints]);
+type Value = { value?: number; to?: number; unit: string; source: ComputedSource };
+
+function valueOf({ kind, source: query }: Asked): Value {
+  const { one, results, formula, source: published } = answerTo(query);
+  if (!one) throw lacking("result", query, results);
+  const unit = figureUnits.find((unit) => unit === (one.unit ?? "1"));
+  if (unit === undefined || !fitsKind(kind, unit)) {
+    const message = `'${one.name}' of '${query.figure}' is in ${one.unit ?? "no unit"}, which a ${kind} is not.`;
+    throw new Refusal("wrong", message, [known(results)]);
   }
+  const { value, to, digits } = one;
+  return {
+    ...(typeof value === "number" ? { value: rounded(value, digits) } : {}),
+    ...(to === undefined ? {} : { to: rounded(to, digits) }),
+    unit,
+    source: { ...query, formula, published },
+  };
 }
 
-function known(results: readonly { name: string }[]): string {
+interface Answered extends Computed {
+  one: Result | undefined;
+}
+
+/** What a figure answers, with the `one` result that is asked for: the first where none is named. */
+function answerTo({ figure, result, with: given }: ComputedSource): Answered {
+  const answer = compute(figure, inputsOf(given));
+  const one = answer.results.find(({ name }) => result === undefined || name === result);
+  return { ...answer, one };
+}
+
+function lacking(
+  what: string,
+  { figure, result = "" }: ComputedSource,
+  results: readonly Result[],
+): Refusal {
+  const message = `The figure '${figure}' has no ${what} '${result}'.`;
+  return new Refusal("wrong", message, [known(results)]);
+}
+
+function known(results: readonly Result[]): string {
   return `Results: ${results.map(({ name }) => name).join(", ")}.`;
 }
 

@@ -31,7 +31,7 @@ function momentsOf(steps: readonly Step[], { phrases, sides }: Words): Moment[] 
     step ? [{ when: phrases[when] ?? when, step: step.n, what }] : [];
   const between = steps.flatMap((step) => {
     if (step.night) return at(step, "hand-over", "");
-    const closes = step.hides.length > 0 && ["on", "fit-new"].includes(effectOf(step) ?? "");
+    const closes = step.hides.length > 0 && ["on", "fit-new"].includes(effectOf(step.verb) ?? "");
     const what = [step.title, sides[step.position] ?? step.position].filter((one) => one !== "");
     return closes ? at(step, "before-closing", what.join(", ")) : [];
   });
@@ -94,7 +94,7 @@ function newGroup(step: Step, sides: Words["sides"], bag: number | undefined): G
 }
 
 function addTo(group: Group, step: Step, line: CountLine, fixing: StepFixing): Group {
-  const out = effectOf(step) === "out";
+  const out = effectOf(step.verb) === "out";
   const known = group.lines.some((one) => one.kind === line.kind && one.place === line.place);
   const { plural, size, where, full, oneUse } = fixing;
   const added = {

@@ -18,7 +18,7 @@ interface Box {
 }
 
 function comesOff(step: Step): boolean {
-  return step.phase === "strip" && ["off", "ease"].includes(effectOf(step) ?? "");
+  return step.phase === "strip" && ["off", "ease"].includes(effectOf(step.verb) ?? "");
 }
 
 /** A part lies one layer deeper than the deepest part that hides it. */

@@ -1,7 +1,7 @@
 import type { Catalog, Filed } from "../../model/library.js";
 import type { RecipeFile } from "../../model/generated/recipe.js";
 import { verbOf } from "../../model/recipe-step.js";
-import { verbs } from "../../model/verbs.js";
+import { effectOf } from "../../model/verbs.js";
 import type { Report, Rule } from "../rule.js";
 import { type Placed, stepsOf } from "../steps.js";
 
@@ -21,7 +21,7 @@ function judge(
   report: Report,
 ): void {
   const role = Object.entries(roles).find(([name]) => name === step.role);
-  const releasing = verbs[verbOf(step) ?? ""]?.effect === "release";
+  const releasing = effectOf(verbOf(step)) === "release";
   if (!releasing || role === undefined || role[1].releases === true) return;
   const able = Object.keys(roles).filter((name) => roles[name]?.releases === true);
   report({

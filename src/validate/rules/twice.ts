@@ -1,7 +1,7 @@
 import type { Diagnostic, Span } from "../../diagnostics/diagnostic.js";
 import { type Library, rangesOf } from "../../model/library.js";
 import { targetsOf, verbOf } from "../../model/recipe-step.js";
-import { verbs } from "../../model/verbs.js";
+import { effectOf } from "../../model/verbs.js";
 import { entries, fixingsOf, joinsOf } from "../inventory.js";
 import type { Rule } from "../rule.js";
 import { stepsOf } from "../steps.js";
@@ -52,7 +52,7 @@ function recipeNamed({ data, source }: Recipe): Named {
 function holdsNamed({ data, source }: Recipe): Named[] {
   return stepsOf(data).flatMap(({ step, path }) => {
     const verb = verbOf(step) ?? "";
-    if (verbs[verb]?.effect !== "release") return [];
+    if (effectOf(verb) !== "release") return [];
     return targetsOf(step).map((name) => named("hold", name, source.spanOf([...path, verb])));
   });
 }
