@@ -1,5 +1,6 @@
 import type { Brief, Step } from "../model/plan.js";
 import type { Words } from "../model/words.js";
+import { signs, stepsOfSign } from "./signs.js";
 
 /** A line of a list of what to bring. */
 export interface GatherItem {
@@ -17,6 +18,7 @@ export interface GatherView {
   spares: GatherItem[];
   fixings: GatherItem[];
   renew: GatherItem[];
+  wear: GatherItem[];
 }
 
 /** Gathers what to bring for a plan. */
@@ -35,6 +37,9 @@ export function gatherOf(brief: Brief, steps: readonly Step[], words: Words): Ga
     spares: brief.spares.map(({ note = "", ...one }) => ({ ...one, more: note })),
     fixings: newFixings(steps, words),
     renew: brief.renew.map(({ name, why }) => ({ name, more: why })),
+    wear: signs
+      .filter((sign) => sign.worn && stepsOfSign(sign, steps).length > 0)
+      .map(({ code }) => ({ name: words.phrases[`gear-${code}`] ?? code, more: "" })),
   };
 }
 

@@ -10,7 +10,16 @@ export interface Hours {
 
 /** The hours of a plan, from the steps' own minutes. */
 export function hoursOf(steps: readonly Step[]): Hours {
+  return hoursBy(steps, () => 1);
+}
+
+/** The same with each person of a step counted, as they are paid. */
+export function paidHoursOf(steps: readonly Step[]): Hours {
+  return hoursBy(steps, ({ people }) => people);
+}
+
+function hoursBy(steps: readonly Step[], times: (step: Step) => number): Hours {
   const hours = (i: 0 | 1 | 2): number =>
-    Math.max(1, Math.round(sum(steps.map((step) => step.minutes[i])) / 60));
+    Math.max(1, Math.round(sum(steps.map((step) => step.minutes[i] * times(step))) / 60));
   return { low: hours(0), likely: hours(1), high: hours(2) };
 }

@@ -17,6 +17,8 @@ export interface LabelLine {
   renew: number;
   leftOut: number;
   torqueHtml: string;
+  /** The torque is the maker's, and no value is known here. */
+  makers: boolean;
 }
 
 /** The label of one bag. */
@@ -48,10 +50,22 @@ export function labelsOf(steps: readonly Step[], { sides }: Words): Label[] {
       side: sides[position] ?? position,
       lines: off.filter(({ oneUse }) => !oneUse).map((fixing) => lineOf(fixing, mine)),
       scrap: off.filter(({ oneUse }) => oneUse).map(named),
-      out: ends(out),
-      back: ends(mine.filter((step) => effectOf(step.verb) !== "out")),
+      out: ends(out.filter(isBagged)),
+      back: ends(mine.filter((step) => effectOf(step.verb) !== "out" && refills(step, off))),
     };
   });
+}
+
+function isBagged({ fixings }: Step): boolean {
+  return fixings.some(({ oneUse }) => !oneUse);
+}
+
+/** Whether a step puts back what was in the bag. */
+function refills({ fixings }: Step, off: readonly StepFixing[]): boolean {
+  const bagged = off.filter(({ oneUse }) => !oneUse);
+  return fixings.some((one) =>
+    bagged.some(({ kind, place }) => kind === one.kind && place === one.place),
+  );
 }
 
 function lineOf(fixing: StepFixing, steps: readonly Step[]): LabelLine {
@@ -68,6 +82,7 @@ function lineOf(fixing: StepFixing, steps: readonly Step[]): LabelLine {
     back: sum(of("in").map(({ count }) => count)),
     renew: sum(of("in").map(({ fresh }) => fresh)),
     leftOut: sum(of("leave-out").map(({ count }) => count)),
+    makers: torque !== undefined && torque.value === undefined,
     torqueHtml: torque ? `${marked(textOf(torque), [])}<sup>${markOf(torque.source)}</sup>` : "",
   };
 }

@@ -12,8 +12,8 @@ export interface OpenState {
   says: string;
 }
 
-const alone = ["isolate", "drain"];
-const together = ["raise", "brace", "shield", "set-out"];
+const alone = ["isolate", "drain", "set-out"];
+const together = ["raise", "brace", "shield"];
 
 /** Every dangerous or half-done state that the plan passes through, in the order in which it begins. */
 export function openStates(steps: readonly Step[]): OpenState[] {
@@ -23,9 +23,10 @@ export function openStates(steps: readonly Step[]): OpenState[] {
   const cuts = (step: Step): boolean => step.verb === "drill" && touches(step, welded);
   const welds = (step: Step): boolean => step.verb === "weld" && touches(step, welded);
   const joints = span("joint", steps, cuts, welds);
-  const watches = steps.filter(({ verb }) => verb === "watch").map(watch);
+  const posted = new Set(steps.filter(begins("set-out")).flatMap(keysOf));
+  const watches = steps.filter((step) => step.verb === "watch" && !touches(step, posted));
   const at = ({ from }: OpenState): number => steps.findIndex(({ n }) => n === from);
-  return [...single, ...grouped, ...joints, ...watches].sort((a, b) => at(a) - at(b));
+  return [...single, ...grouped, ...joints, ...watches.map(watch)].sort((a, b) => at(a) - at(b));
 }
 
 type Test = (step: Step) => boolean;

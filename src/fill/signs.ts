@@ -3,6 +3,8 @@ import type { Message, Step } from "../model/plan.js";
 /** A safety sign by its ISO 7010 number: when the job asks for it, and whether its entry was read or is from memory. */
 export interface Sign {
   code: string;
+  /** Something to wear. */
+  worn?: boolean;
   /** Words of a message that call for it. */
   said?: RegExp;
   /** Work that calls for it, whether a message says so or not. */
@@ -18,16 +20,23 @@ const welder = ["welder"];
 
 /** The signs that fit this work; their meanings stand in the words file under `sign-` and the number. */
 export const signs: readonly Sign[] = [
-  { code: "M003", verbs: dusty },
-  { code: "M004", said: /eye protection/, verbs: [...dusty, "pilot", "scrape"] },
-  { code: "M008", said: /heavy/i, verbs: ["cut-out", "fit-new"] },
-  { code: "M009", said: /gloves/, verbs: [...dusty, ...wet, "cut-out"], tools: welder, read: true },
-  { code: "M010", said: /closed clothes/, tools: welder },
+  { code: "M003", worn: true, verbs: dusty },
+  { code: "M004", worn: true, said: /eye protection/, verbs: [...dusty, "pilot", "scrape"] },
+  { code: "M008", worn: true, said: /heavy/i, verbs: ["cut-out", "fit-new"] },
+  {
+    code: "M009",
+    worn: true,
+    said: /gloves/,
+    verbs: [...dusty, ...wet, "cut-out"],
+    tools: welder,
+    read: true,
+  },
+  { code: "M010", worn: true, said: /closed clothes/, tools: welder },
   { code: "M011", said: /zinc|sealer/i, verbs: wet },
-  { code: "M013", verbs: ["dress"] },
-  { code: "M014", said: /under a car/ },
-  { code: "M017", said: /mask for metal fume/, verbs: wet, tools: welder, read: true },
-  { code: "M019", said: /welding mask/, tools: welder, read: true },
+  { code: "M013", worn: true, verbs: ["dress"] },
+  { code: "M014", worn: true, said: /under a car/ },
+  { code: "M017", worn: true, said: /mask for metal fume/, verbs: wet, tools: welder, read: true },
+  { code: "M019", worn: true, said: /welding mask/, tools: welder, read: true },
   { code: "M021", verbs: ["isolate"], read: true },
   { code: "M027", verbs: ["dress"], read: true },
   { code: "M046", tools: welder, read: true },

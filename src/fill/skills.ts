@@ -3,6 +3,7 @@ import { effectOf } from "../model/verbs.js";
 import { type Words, fillIn } from "../model/words.js";
 import { escape } from "./marks.js";
 import { sum } from "./sheet.js";
+import { stepList } from "./step-list.js";
 import { type NumberedHold, byRole } from "./stops.js";
 
 /** One thing that a trainee learns on this job, and the standard it is judged by. */
@@ -11,8 +12,8 @@ export interface Skill {
   sides: string;
   /** The phase, where a repair is cut into its phases. */
   phase: string;
-  from: string;
-  to: string;
+  /** Its steps, runs together. */
+  at: string;
   standardHtml: string[];
   critical: string[];
   /** The hold at which it ends, where a repair is cut at its holds. */
@@ -40,8 +41,7 @@ export function skillsOf(
       sides: sides.join(", "),
       phase: cut ? (words.phases[first.phase] ?? first.phase) : "",
       upTo: cut ? String(held.at(-1)?.number ?? "") : "",
-      from: first?.n ?? "",
-      to: mine.at(-1)?.n ?? "",
+      at: stepList(mine, steps, words.phrases["to"] ?? ""),
       standardHtml: standardOf(mine, held, words),
       critical: unique(mine.map(({ critical = "" }) => critical)),
       holdsOnly: mine.every(({ hold }) => hold !== undefined),
@@ -77,11 +77,14 @@ function standardOf(
 ): string[] {
   const counted = (effect: string): number => sum(steps.map((step) => countOf(step, effect)));
   const [off, back] = [counted("out"), counted("in")];
+  const fresh = sum(steps.flatMap(({ fixings }) => fixings.map((one) => one.fresh)));
   const torque = steps.some(asksTorque) ? "judged-torque" : "";
   const tries = steps.filter(({ verb }) => verb === "try").map(({ says }) => escape(says));
   const said = [countKey(off, back), torque]
     .filter((key) => key !== "")
-    .map((key) => fillIn(phrases[key] ?? key, { off: String(off), back: String(back) }));
+    .map((key) =>
+      fillIn(phrases[key] ?? key, { off: String(off), back: String(back), fresh: String(fresh) }),
+    );
   const all = unique([...said.map(escape), ...holds.map((hold) => hold.acceptHtml), ...tries]);
   return all.length > 0 ? all : [escape(phrases["judged-steps"] ?? "")];
 }
@@ -96,7 +99,8 @@ function countOf(step: Step, effect: string): number {
 }
 
 /** Whether a step is done to a torque that the maker gives. */
-export function asksTorque({ fixings, figures }: Step): boolean {
+export function asksTorque({ verb, fixings, figures }: Step): boolean {
+  if (effectOf(verb) === "out") return false;
   const asked = fixings.some(({ torque }) => torque?.source === "maker");
   return asked || figures.some(({ text, mark }) => mark === "M" && /(N·m|lbf·ft)$/.test(text));
 }

@@ -1,4 +1,4 @@
-import type { Step } from "../model/plan.js";
+import type { Phase, Step } from "../model/plan.js";
 import { marked } from "./marks.js";
 
 /** A pause point: the letter it carries on the checklist, its step, and whether the work may lie there overnight. */
@@ -13,6 +13,7 @@ export interface NumberedHold {
   number: number;
   n: string;
   kind: string;
+  phase: Phase;
   role: string;
   says: string;
   acceptHtml: string;
@@ -30,10 +31,11 @@ export function stopsOf(steps: readonly Step[]): Stop[] {
 export function holdsOf(steps: readonly Step[]): NumberedHold[] {
   return steps
     .flatMap((step) => (step.hold ? [{ ...step, hold: step.hold }] : []))
-    .map(({ n, says, critical = "", figures, hold: { kind, role, accept } }, i) => ({
+    .map(({ n, phase, says, critical = "", figures, hold: { kind, role, accept } }, i) => ({
       number: i + 1,
       n,
       kind,
+      phase,
       role,
       says,
       acceptHtml: marked(accept, figures),

@@ -84,7 +84,7 @@ function chainsOf(slabs: readonly Slab[]): Slab[][] {
   let open = false;
   for (const slab of slabs) {
     const last = chains.at(-1);
-    if (open && last && !slab.newPage) last.push(slab);
+    if (last && (open || slab.keepPrevious) && !slab.newPage) last.push(slab);
     else chains.push([slab]);
     open = slab.keepNext;
   }

@@ -102,7 +102,10 @@ export const properties: Readonly<Record<string, Setter>> = {
   gap: length((s, v) => (s.gap = v)),
   "break-after": word(["avoid", "auto"], (s, v) => (s.keepNext = v === "avoid")),
   "break-inside": word(["avoid", "auto"], (s, v) => (s.keepInside = v === "avoid")),
-  "break-before": word(["page", "auto"], (s, v) => (s.newPage = v === "page")),
+  "break-before": word(["page", "avoid", "auto"], (s, v) => {
+    s.newPage = v === "page";
+    s.keepPrevious = v === "avoid";
+  }),
   "white-space": word(["nowrap", "normal"], (s, v) => (s.nowrap = v === "nowrap")),
   ...Object.fromEntries(
     sides.flatMap((side, i) => [

@@ -16,6 +16,8 @@ export interface Slab {
   bottom: number;
   /** It stays with the slab after it. */
   keepNext: boolean;
+  /** It stays with the slab before it. */
+  keepPrevious: boolean;
   newPage: boolean;
   /** The parts of the sheet in which it lies, that say at the top of a page that they go on. */
   within: readonly Box[];
@@ -44,6 +46,7 @@ function cut(cutting: Cutting, box: Box, at: Place): Slab[] {
   if (first) {
     first.top = Math.max(first.top, top);
     first.newPage ||= box.style.newPage;
+    first.keepPrevious ||= box.style.keepPrevious;
   }
   if (last) {
     last.bottom = Math.max(last.bottom, bottom);
@@ -68,7 +71,8 @@ function slab({ report }: Cutting, box: Box, { x, width, within }: Place): Slab 
 }
 
 function bare(laid: Laid, x: number, within: readonly Box[]): Slab {
-  return { laid, x, within, top: 0, bottom: 0, keepNext: false, newPage: false, headings: [] };
+  const free = { keepNext: false, keepPrevious: false, newPage: false };
+  return { laid, x, within, top: 0, bottom: 0, ...free, headings: [] };
 }
 
 function gridSlabs({ report }: Cutting, box: Box, { x, width, within }: Place): Slab[] {

@@ -30,6 +30,7 @@ export interface Style {
   columns: Track[];
   gap: number;
   keepNext: boolean;
+  keepPrevious: boolean;
   keepInside: boolean;
   newPage: boolean;
   nowrap: boolean;
@@ -83,6 +84,7 @@ export function startStyle(tag: string, parent: Style | undefined): Style {
     columns: [],
     gap: 0,
     keepNext: false,
+    keepPrevious: false,
     keepInside: false,
     newPage: false,
   };

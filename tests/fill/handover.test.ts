@@ -23,12 +23,15 @@ describe.each(repairs)("the handover note of $name", ({ opened, plan }) => {
       expect(text).toContain(`${String.fromCharCode(65 + i)} ${n} ${night ? "yes" : "no"}`);
   });
 
-  it("gives a box to each critical hold, by its number on the checklist, and to no other", () => {
+  it("gives a line to each critical hold and to the last ones, by number, and to no other", () => {
     const holds = plan.steps.filter((step) => step.hold);
-    const critical = holds.flatMap((step, i) => (step.critical ? [`hold ${i + 1} is open`] : []));
-    const boxes = labels(html).filter((label) => label.startsWith("hold "));
-    expect(critical.length).toBeGreaterThan(3);
-    expect(boxes.toSorted()).toEqual(critical.toSorted());
+    const wanted = holds.flatMap(({ critical, phase }, i) =>
+      critical || phase === "close" ? [`hold ${i + 1}`] : [],
+    );
+    const rows = [...html.matchAll(/data-about="(hold \d+)"/g)].map(([, number]) => number);
+    expect(wanted.length).toBeGreaterThan(3);
+    expect(rows.toSorted()).toEqual(wanted.toSorted());
+    expect(text).toContain("By the lead technician");
   });
 
   it("names each supply that is out and the step that brings it back", () => {

@@ -29,7 +29,7 @@ describe.each(repairs)("the measurement sheet of $name", ({ opened, plan }) => {
     const gaps = again.find(({ steps }) => steps.some(({ verb }) => verb === "compare"));
     const steps = (gaps?.steps ?? []).map(({ n }) => `Step ${n}`);
     expect(steps.length).toBeGreaterThan(2);
-    expect(text).toContain(`What Unit ${steps.join(" ")} Differs by`);
+    expect(text).toContain(`What Unit ${steps.join(" ")} Differs most: by, at step`);
   });
 
   it("never pairs readings of two objects", () => {

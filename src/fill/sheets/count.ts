@@ -1,7 +1,7 @@
 import type { Step, StepFixing } from "../../model/plan.js";
 import type { CountLine } from "../../model/proof.js";
 import { effectOf } from "../../model/verbs.js";
-import type { Words } from "../../model/words.js";
+import { type Words, fillIn } from "../../model/words.js";
 import { bagKey, bagsOf } from "../bags.js";
 import { type Sheet, type SheetInput, type Totals, headOf, totalsOf } from "../sheet.js";
 
@@ -26,16 +26,37 @@ interface Moment {
 /** Baseline, before each closing of a hidden space, at each hand-over, and at the end. */
 function momentsOf(steps: readonly Step[], { phrases, sides }: Words): Moment[] {
   const first = steps.find((step) => step.phase === "strip");
-  const last = steps.at(-1);
+  const last = steps.findLast((step) => step.hold) ?? steps.at(-1);
+  let counted = 0;
   const at = (step: Step | undefined, when: string, what: string): Moment[] =>
     step ? [{ when: phrases[when] ?? when, step: step.n, what }] : [];
   const between = steps.flatMap((step) => {
-    if (step.night) return at(step, "hand-over", "");
+    if (step.night) return at(step, "hand-over", phrases["bags-out"] ?? "");
     const closes = step.hides.length > 0 && ["on", "fit-new"].includes(effectOf(step.verb) ?? "");
-    const what = [step.title, sides[step.position] ?? step.position].filter((one) => one !== "");
-    return closes ? at(step, "before-closing", what.join(", ")) : [];
+    if (!closes) return [];
+    const place = [step.title, sides[step.position] ?? step.position].filter((one) => one !== "");
+    const since = steps.slice(counted, steps.indexOf(step));
+    counted = steps.indexOf(step);
+    const what = [place.join(", "), bagsBackIn(since, steps, phrases)];
+    return at(step, "before-closing", what.filter((one) => one !== "").join(": "));
   });
   return [...at(first, "baseline", ""), ...between, ...at(last, "at-the-end", "")];
+}
+
+/** The bags of which the last fixing has gone back in these steps: those to count before what comes next hides them. */
+function bagsBackIn(
+  some: readonly Step[],
+  steps: readonly Step[],
+  phrases: Words["phrases"],
+): string {
+  const bags = [...bagsOf(steps)].filter(([key]) => {
+    const refits = (step: Step): boolean => bagKey(step) === key && effectOf(step.verb) === "in";
+    const end = steps.findLast(refits);
+    return end !== undefined && some.includes(end);
+  });
+  if (bags.length === 0) return "";
+  const phrase = bags.length === 1 ? "one-bag-back" : "bags-back";
+  return fillIn(phrases[phrase] ?? "", { bags: bags.map(([, number]) => number).join(", ") });
 }
 
 interface Line extends CountLine {

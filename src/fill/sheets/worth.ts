@@ -1,4 +1,4 @@
-import { hoursOf } from "../hours.js";
+import { hoursOf, paidHoursOf } from "../hours.js";
 import { type Sheet, headOf } from "../sheet.js";
 
 /** Whether the job is worth it: hours, skill, risk and cost, before anything comes off. */
@@ -8,6 +8,11 @@ export const worth: Sheet = {
   view: (input) => {
     const [low, likely, high] = input.brief.worth?.hours ?? [];
     const estimate = low === undefined ? undefined : { low, likely, high };
-    return { ...headOf(input), hours: hoursOf(input.steps), estimate };
+    return {
+      ...headOf(input),
+      hours: hoursOf(input.steps),
+      paid: paidHoursOf(input.steps),
+      estimate,
+    };
   },
 };

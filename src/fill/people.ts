@@ -1,0 +1,21 @@
+import type { Step } from "../model/plan.js";
+import { byRole, holdsOf } from "./stops.js";
+
+/** Whom the job needs beside the one who does it. */
+export interface People {
+  /** The most that one step asks for. */
+  people: number;
+  lifts: boolean;
+  /** Who releases holds, and which. */
+  roles: { role: string; numbers: string }[];
+}
+
+/** The people of a plan. */
+export function peopleOf(steps: readonly Step[]): People {
+  const people = Math.max(1, ...steps.map((step) => step.people));
+  const roles = byRole(holdsOf(steps)).map(({ role, holds }) => ({
+    role,
+    numbers: holds.map(({ number }) => number).join(", "),
+  }));
+  return { people, lifts: people > 1, roles };
+}

@@ -1,0 +1,66 @@
+import { describe, expect, it } from "vitest";
+import { effectOf } from "../../src/model/verbs.js";
+import { bagKey, bagsOf } from "../../src/fill/bags.js";
+import { filled, repairs, seen } from "./filled.js";
+
+describe.each(repairs)("who is there and what is counted on $name", ({ opened, plan }) => {
+  const { steps, count } = plan;
+  const of = (key: "off" | "added" | "back" | "renewed" | "leftOut"): number =>
+    count.reduce((sum, line) => sum + line[key], 0);
+
+  it.each(["checklist", "gather"])("the %s names all who release a hold, and which", (sheet) => {
+    const text = seen(filled(sheet, opened, plan));
+    const holds = steps.filter((step) => step.hold);
+    for (const role of new Set(holds.map(({ hold }) => hold?.role))) {
+      const numbers = holds.flatMap(({ hold }, i) => (hold?.role === role ? [i + 1] : []));
+      expect(text).toContain(`${role} ${numbers.join(", ")} `);
+    }
+  });
+
+  it.each(["checklist", "count"])(
+    "the %s prints each side of the balance with room to count it",
+    (sheet) => {
+      const rows = [...filled(sheet, opened, plan).matchAll(/<td>([^<]*)<\/td><td>(\d+)<\/td>/g)];
+      const printed = (what: string): number =>
+        Number(rows.find(([, name = ""]) => name.startsWith(what))?.[2]);
+      expect(printed("Off the car")).toBe(of("off"));
+      expect(printed("Off the car") + printed("Added")).toBe(
+        printed("Back, the old") + printed("Back, new") + printed("Left out"),
+      );
+    },
+  );
+
+  it("asks for each bag to be counted before the first part that goes on after its last fixing is back", () => {
+    const rows = seen(filled("count", opened, plan).replaceAll("</tr>", "\n"));
+    const closings = steps.filter(
+      ({ verb, hides }) => hides.length > 0 && ["on", "fit-new"].includes(effectOf(verb) ?? ""),
+    );
+    for (const [key, number] of bagsOf(steps)) {
+      const back = steps.findLastIndex(
+        (step) => bagKey(step) === key && effectOf(step.verb) === "in",
+      );
+      const closing = closings.find((step) => steps.indexOf(step) > back);
+      if (back < 0 || !closing) continue;
+      const row = new RegExp(
+        ` ${closing.n} Before this goes on: [^:]*: bags? [\\d, ]*\\b${number}\\b`,
+      );
+      expect(rows).toMatch(row);
+    }
+  });
+
+  it("pays each helper: never fewer hours than the work takes", () => {
+    const text = seen(filled("worth", opened, plan));
+    const [, likely = "", paid = ""] =
+      /likely (\d+) ?, from .*? counted: (\d+) ?, from/.exec(text) ?? [];
+    const minutes = steps.reduce((sum, step) => sum + step.minutes[1] * step.people, 0);
+    expect(Number(paid)).toBe(Math.round(minutes / 60));
+    expect(Number(paid)).toBeGreaterThanOrEqual(Number(likely));
+  });
+
+  it("asks for a torque only where something is tightened", () => {
+    const html = filled("apprentice", opened, plan);
+    const asked = Number(/Why does the torque.*?\(step ([\d.]+)\)/.exec(html)?.[1]);
+    const step = steps.find(({ n }) => Number(n) === asked);
+    expect(["in", "make-join"]).toContain(effectOf(step?.verb ?? ""));
+  });
+});
