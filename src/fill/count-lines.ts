@@ -1,7 +1,6 @@
-import { markOf, textOf } from "../figures/format.js";
 import type { Step, StepFixing } from "../model/plan.js";
 import { effectOf } from "../model/verbs.js";
-import { marked } from "./marks.js";
+import { figureHtml } from "./marks.js";
 
 /** What the count column says of one fixing at one place, as the template reads it. */
 export interface CountLine {
@@ -43,8 +42,7 @@ export function countLines(step: Step, bag: number | undefined): CountLine[] {
 
 function torqueText({ torque }: StepFixing): string {
   if (torque === undefined) return "";
-  const text = textOf(torque);
-  return marked(text, []).concat(`<sup>${markOf(torque.source)}</sup>`);
+  return figureHtml(torque);
 }
 
 /** How many joins a step parts or joins. */

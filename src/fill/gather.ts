@@ -1,3 +1,4 @@
+import { markOf } from "../figures/format.js";
 import type { Brief, Step } from "../model/plan.js";
 import type { Words } from "../model/words.js";
 import { signs, stepsOfSign } from "./signs.js";
@@ -8,6 +9,8 @@ export interface GatherItem {
   count?: number;
   amount?: number;
   unit?: string;
+  /** Where the amount comes from. */
+  mark?: string;
   more: string;
 }
 
@@ -29,8 +32,9 @@ export function gatherOf(brief: Brief, steps: readonly Step[], words: Words): Ga
       name,
       more: `${instead === undefined ? "" : `${or} ${instead}. `}${why}`.trim(),
     })),
-    supplies: brief.consumables.map(({ note = "", amount, ...one }) => ({
+    supplies: brief.consumables.map(({ note = "", amount, source, ...one }) => ({
       ...one,
+      mark: source ? markOf(source) : "",
       ...(amount === undefined ? {} : { amount: enough(amount) }),
       more: note,
     })),

@@ -1,9 +1,8 @@
-import { markOf, textOf } from "../figures/format.js";
 import type { Step, StepFixing } from "../model/plan.js";
 import { effectOf } from "../model/verbs.js";
 import type { Words } from "../model/words.js";
 import { bagKey, bagsOf } from "./bags.js";
-import { marked } from "./marks.js";
+import { figureHtml } from "./marks.js";
 import { sum } from "./sheet.js";
 
 /** One kind of fixing in a bag, at one place. */
@@ -83,7 +82,7 @@ function lineOf(fixing: StepFixing, steps: readonly Step[]): LabelLine {
     renew: sum(of("in").map(({ fresh }) => fresh)),
     leftOut: sum(of("leave-out").map(({ count }) => count)),
     makers: torque !== undefined && torque.value === undefined,
-    torqueHtml: torque ? `${marked(textOf(torque), [])}<sup>${markOf(torque.source)}</sup>` : "",
+    torqueHtml: torque ? figureHtml(torque) : "",
   };
 }
 

@@ -1,4 +1,6 @@
 import Handlebars from "handlebars";
+import { markOf, textOf } from "../figures/format.js";
+import type { Figure } from "../model/figure.js";
 
 type Marked = readonly { text: string; mark: string }[];
 
@@ -14,13 +16,23 @@ const value = "{value}";
 export function marked(text: string, figures: Marked): string {
   const html = figures.reduce((done, figure) => {
     const shown = escape(figure.text);
-    return done.replace(shown, () => `${shown}<sup>${figure.mark}</sup>`);
+    return done.replace(shown, () => `${shown}${markHtml(figure.mark)}`);
   }, escape(text));
   let lines = 0;
   return html.replaceAll(/_{3,}/g, () => {
     const name = ++lines === 1 ? value : `${value} ${lines}`;
     return `<span class="blank figure" aria-label="${name}"></span>`;
   });
+}
+
+/** The letter that says where a figure comes from, set apart so that nobody reads it as a unit. */
+export function markHtml(mark: string): string {
+  return `<sup>(${mark})</sup>`;
+}
+
+/** A figure as HTML, with its mark. */
+export function figureHtml(figure: Figure): string {
+  return `${marked(textOf(figure), [])}${markHtml(markOf(figure.source))}`;
 }
 
 /** The HTML with the values to write in named in the language's words. */

@@ -1,8 +1,7 @@
-import { markOf, textOf } from "../figures/format.js";
 import type { Figure } from "../model/figure.js";
 import type { Step } from "../model/plan.js";
 import { keyOf } from "../model/world.js";
-import { marked } from "./marks.js";
+import { figureHtml } from "./marks.js";
 
 /** A reading to write down: its name and unit apart, and what it should be. */
 export interface Reading {
@@ -59,5 +58,5 @@ function readingOf({ name, figure }: { name: string; figure?: Figure }): Reading
 }
 
 function shouldBe(figure: Figure | undefined): string {
-  return figure ? `${marked(textOf(figure), [])}<sup>${markOf(figure.source)}</sup>` : "";
+  return figure ? figureHtml(figure) : "";
 }

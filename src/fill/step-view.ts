@@ -1,11 +1,11 @@
-import { markOf, textOf } from "../figures/format.js";
+import { markOf } from "../figures/format.js";
 import type { Figure } from "../model/figure.js";
 import type { Brief, Hold, Message, Step } from "../model/plan.js";
 import { type CountLine, countLines, joinsOf } from "./count-lines.js";
 import { fillIn } from "../model/words.js";
 import { gravestFirst } from "./messages.js";
 import type { CloseUpView, ReminderView } from "./reminders.js";
-import { marked } from "./marks.js";
+import { figureHtml, markHtml, marked } from "./marks.js";
 
 /** A reading to write down, as the template reads it. */
 export interface ReadingView {
@@ -109,13 +109,13 @@ export function stepView(step: Step, around: Around): StepView {
 }
 
 function waitHtml({ wait, waitSource }: Step): string {
-  const mark = waitSource === undefined ? "" : `<sup>${markOf(waitSource)}</sup>`;
+  const mark = waitSource === undefined ? "" : markHtml(markOf(waitSource));
   return wait === "" ? "" : `${marked(wait, [])}${mark}`;
 }
 
 /** The value of a fact: its words, its figure with the source mark, or both. */
 export function valueHtml(value: string | undefined, figure: Figure | undefined): string {
-  const quantity = figure ? `${marked(textOf(figure), [])}<sup>${markOf(figure.source)}</sup>` : "";
+  const quantity = figure ? figureHtml(figure) : "";
   return [value === undefined ? "" : marked(value, []), quantity]
     .filter((text) => text !== "")
     .join(" ");
@@ -123,8 +123,7 @@ export function valueHtml(value: string | undefined, figure: Figure | undefined)
 
 function readingView({ name, figure }: { name: string; figure?: Figure }): ReadingView {
   const unit = figure?.unit === undefined || figure.unit === "1" ? "" : figure.unit;
-  const nominal =
-    figure?.value === undefined ? "" : `${textOf(figure)}<sup>${markOf(figure.source)}</sup>`;
+  const nominal = figure?.value === undefined ? "" : figureHtml(figure);
   return { name, nominal, unit };
 }
 

@@ -2,7 +2,7 @@ import { markOf, textOf } from "../figures/format.js";
 import type { Step } from "../model/plan.js";
 import { effectOf } from "../model/verbs.js";
 import type { Words } from "../model/words.js";
-import { marked } from "./marks.js";
+import { markHtml, marked } from "./marks.js";
 import { placeOf } from "./place.js";
 
 /** Something tightened to a torque: the step, its place, what it says, and the torque with its source mark. */
@@ -39,5 +39,5 @@ function torqueOf({ fixings, figures }: Step): string {
 }
 
 function withMark(text: string, mark: string): string {
-  return `${marked(text, [])}<sup>${mark}</sup>`;
+  return `${marked(text, [])}${markHtml(mark)}`;
 }

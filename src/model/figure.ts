@@ -6,6 +6,8 @@ export type FigureSource =
 export interface ComputedSource {
   figure: string;
   result?: string;
+  /** What the figure is, in words. */
+  about?: string;
   with: Record<string, string | number>;
   formula?: string;
   published?: string;

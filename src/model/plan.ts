@@ -47,6 +47,14 @@ export interface StepFixing {
   torque?: Figure;
 }
 
+/** A supply that a step uses; an amount that was worked out says how. */
+export interface Use {
+  consumable: string;
+  amount?: number;
+  note?: string;
+  source?: FigureSource;
+}
+
 /** One instruction, one box to tick. */
 export interface Step {
   n: string;
@@ -67,7 +75,7 @@ export interface Step {
   says: string;
   does: Change[];
   tools: string[];
-  uses: { consumable: string; amount?: number; note?: string }[];
+  uses: Use[];
   hold?: Hold;
   messages: Message[];
   note?: string;
@@ -102,7 +110,15 @@ export interface Brief {
   safety: Message[];
   permits: { who: string; what: string }[];
   tools: { id: string; name: string; instead?: string; why?: string }[];
-  consumables: { id: string; name: string; amount?: number; unit?: string; note?: string }[];
+  consumables: {
+    id: string;
+    name: string;
+    amount?: number;
+    unit?: string;
+    note?: string;
+    /** Where the amount comes from, where it was worked out. */
+    source?: FigureSource;
+  }[];
   spares: { name: string; count: number; note?: string }[];
   renew: { name: string; why: string }[];
   waste: string[];

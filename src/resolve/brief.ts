@@ -105,11 +105,13 @@ function consumablesOf({ catalog, steps }: BriefInput): Brief["consumables"] {
     const mine = uses.filter((use) => use.consumable === id);
     const amount = mine.reduce((sum, use) => sum + (use.amount ?? 0), 0);
     const note = distinct(mine.flatMap((use) => use.note ?? [])).join("; ");
+    const source = mine.find((use) => use.source)?.source;
     return {
       id,
       ...(catalog.consumables[id] ?? { name: id }),
       ...(amount > 0 ? { amount } : {}),
       ...(note ? { note } : {}),
+      ...(source ? { source } : {}),
     };
   });
 }

@@ -10,6 +10,7 @@ export function sourcesOf(steps: readonly Step[]): { mark: string; words: string
       ({ figure }) => figure?.source ?? [],
     ),
     ...[step.waitSource ?? []].flat(),
+    ...step.uses.flatMap(({ source }) => source ?? []),
     ...step.fixings.flatMap(({ torque }) => torque?.source ?? []),
   ]);
   const named = all.flatMap((source) => {
@@ -26,7 +27,10 @@ function wordsOf(source: FigureSource): string | undefined {
   if ("publication" in source)
     return [source.publication, source.section].filter((one) => one !== undefined).join(", ");
   const inputs = Object.entries(source.with).map(([name, value]) => `${name} ${value}`);
-  const { figure, result = "", formula = "", published = "" } = source;
-  const what = [figure, result].filter((one) => one !== "").join(", ");
-  return `${what} (${inputs.join(", ")}): ${formula}. ${published}`;
+  const { figure, about = figure, formula = "", published = "" } = source;
+  return `${capital(about)} (${inputs.join(", ")}): ${formula}. ${published}`;
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }

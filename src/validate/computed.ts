@@ -33,8 +33,12 @@ export function withComputed<T>(
       return { ...asked, ...unlessRefused([...path, "source"], () => valueOf(asked)) };
     }
     if (asksForAmount(one)) {
-      const { consumable, amount } = one;
-      return { consumable, ...unlessRefused([...path, "amount"], () => amountOf(amount)) };
+      const { amount } = one;
+      return {
+        ...one,
+        amount: undefined,
+        ...unlessRefused([...path, "amount"], () => amountOf(amount)),
+      };
     }
     return Object.fromEntries(
       Object.entries(one as object).map(([key, item]) => [key, walk(item, [...path, key])]),
@@ -72,10 +76,13 @@ function asksForAmount(one: object): one is AskedAmount {
   return consumable !== undefined && typeof amount === "object";
 }
 
-function amountOf(query: ComputedSource): { amount: number; note: string } {
-  const { one, results } = answerTo(query);
+function amountOf(query: ComputedSource): { amount: number; source: ComputedSource } {
+  const { one, results, about, formula, source: published } = answerTo(query);
   if (typeof one?.value !== "number") throw lacking("amount", query, results);
-  return { amount: rounded(one.to ?? one.value, 3), note: `C: figure ${query.figure}` };
+  return {
+    amount: rounded(one.to ?? one.value, 3),
+    source: { ...query, about, formula, published },
+  };
 }
 
 function asksToBeComputed(one: object): one is Asked {
@@ -88,7 +95,7 @@ function asksToBeComputed(one: object): one is Asked {
 type Value = { value?: number; to?: number; unit: string; source: ComputedSource };
 
 function valueOf({ kind, source: query }: Asked): Value {
-  const { one, results, formula, source: published } = answerTo(query);
+  const { one, results, about, formula, source: published } = answerTo(query);
   if (!one) throw lacking("result", query, results);
   const unit = figureUnits.find((unit) => unit === (one.unit ?? "1"));
   if (unit === undefined || !fitsKind(kind, unit)) {
@@ -100,7 +107,7 @@ function valueOf({ kind, source: query }: Asked): Value {
     ...(typeof value === "number" ? { value: rounded(value, digits) } : {}),
     ...(to === undefined ? {} : { to: rounded(to, digits) }),
     unit,
-    source: { ...query, formula, published },
+    source: { ...query, about, formula, published },
   };
 }
 
@@ -128,7 +135,7 @@ function known(results: readonly Result[]): string {
   return `Results: ${results.map(({ name }) => name).join(", ")}.`;
 }
 
-function rounded(value: number, digits = 4): number {
+function rounded(value: number, digits = 3): number {
   return Number(value.toPrecision(digits));
 }
 

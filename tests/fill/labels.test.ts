@@ -47,8 +47,8 @@ describe.each(repairs)("the bag labels of $name", ({ opened, plan }) => {
   it("asks for the torque of what is tightened to one", () => {
     const asked = all.flatMap(({ lines }) => lines).filter(({ torqueHtml }) => torqueHtml !== "");
     expect(asked.length).toBeGreaterThan(1);
-    expect(html.split(/N·m<sup>[MC]<\/sup>/)).toHaveLength(asked.length + 1);
-    const computed = asked.filter(({ torqueHtml }) => torqueHtml.endsWith("<sup>C</sup>"));
+    expect(html.split(/N·m<sup>\([MC]\)<\/sup>/)).toHaveLength(asked.length + 1);
+    const computed = asked.filter(({ torqueHtml }) => torqueHtml.endsWith("<sup>(C)</sup>"));
     expect(computed.map(({ name }) => name)).toEqual(["bolts"]);
   });
 });

@@ -15,7 +15,10 @@ const jobs = [
 /** What a step must print, in order: its number, its words with figures marked, its counts. */
 function expected(plan: PlanFile): string[] {
   return plan.steps.flatMap((step) => {
-    const says = step.figures.reduce((text, f) => text.replace(f.text, f.text + f.mark), step.says);
+    const says = step.figures.reduce(
+      (text, f) => text.replace(f.text, `${f.text}(${f.mark})`),
+      step.says,
+    );
     const counts = step.fixings.flatMap(({ count, name, plural }) => [
       `: ${count} ${count === 1 ? name : plural}`,
     ]);

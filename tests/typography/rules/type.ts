@@ -145,7 +145,7 @@ function stepTexts(sheet: Sheet): Measured[] {
     steps.map(({ kids }) => kids[kids.findIndex((kid) => /^[\d.]+$/.test(sheet.read(kid))) + 1]),
   );
   return eachText(sheet, (text) =>
-    says.has(text.element) && !/^[SCPMD]$/.test(text.text) ? text.size : undefined,
+    says.has(text.element) && !/^\([SCPMD]\)$/.test(text.text) ? text.size : undefined,
   );
 }
 
