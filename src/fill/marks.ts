@@ -35,6 +35,12 @@ export function figureHtml(figure: Figure): string {
   return `${marked(textOf(figure), [])}${markHtml(markOf(figure.source))}`;
 }
 
+/** The same without lines to write on: a value is written once, on the checklist. */
+export function markedUnwritten(text: string, figures: Marked): string {
+  const printed = figures.filter((figure) => !figure.text.includes("___"));
+  return marked(text.replaceAll(/_{3,}/g, "…"), printed);
+}
+
 /** The HTML with the values to write in named in the language's words. */
 export function withValuesNamed(html: string, name: string): string {
   return html.replaceAll(`aria-label="${value}`, () => `aria-label="${escape(name)}`);

@@ -1,5 +1,5 @@
 import type { Phase, Step } from "../model/plan.js";
-import { marked } from "./marks.js";
+import { markedUnwritten } from "./marks.js";
 
 /** A pause point: the letter it carries on the checklist, its step, and whether the work may lie there overnight. */
 export interface Stop {
@@ -38,7 +38,7 @@ export function holdsOf(steps: readonly Step[]): NumberedHold[] {
       phase,
       role,
       says,
-      acceptHtml: marked(accept, figures),
+      acceptHtml: markedUnwritten(accept, figures),
       critical,
     }));
 }

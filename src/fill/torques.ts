@@ -2,7 +2,7 @@ import { markOf, textOf } from "../figures/format.js";
 import type { Step } from "../model/plan.js";
 import { effectOf } from "../model/verbs.js";
 import type { Words } from "../model/words.js";
-import { markHtml, marked } from "./marks.js";
+import { markHtml, marked, markedUnwritten } from "./marks.js";
 import { placeOf } from "./place.js";
 
 /** Something tightened to a torque: the step, its place, what it says, and the torque with its source mark. */
@@ -21,14 +21,15 @@ export function torquesOf(steps: readonly Step[], words: Words): TorqueLine[] {
       const torqueHtml = torqueOf(step);
       return torqueHtml === ""
         ? []
-        : [{ n: step.n, where: placeOf(step, words), saysHtml: said(step), torqueHtml }];
+        : [
+            {
+              n: step.n,
+              where: placeOf(step, words),
+              saysHtml: markedUnwritten(step.says, step.figures),
+              torqueHtml,
+            },
+          ];
     });
-}
-
-/** The sentence without its lines to write on: the torque is written once, beside it. */
-function said({ says, figures }: Step): string {
-  const figuresNow = figures.filter(({ text }) => !text.includes("___"));
-  return marked(says.replaceAll(/_{3,}/g, "…"), figuresNow);
 }
 
 function torqueOf({ fixings, figures }: Step): string {

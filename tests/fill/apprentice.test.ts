@@ -21,7 +21,7 @@ describe.each(repairs)("the apprentice sign-off of $name", ({ opened, plan }) =>
   it("prints what each hold is released by as the standard, and who releases it", () => {
     const holds = plan.steps.flatMap(({ hold }) => (hold ? [hold] : []));
     expect(holds.length).toBeGreaterThan(10);
-    for (const { accept } of holds) expect(text).toContain(accept);
+    for (const { accept } of holds) expect(text).toContain(accept.replaceAll(/_{3,}/g, "…"));
     for (const role of new Set(holds.map((hold) => hold.role)))
       expect(text).toMatch(new RegExp(`Hold points are released by: .*${role} \\(`));
   });
