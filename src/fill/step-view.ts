@@ -35,6 +35,8 @@ export interface StepView {
   waitHtml: string;
   facts: { field: string; valueHtml: string }[];
   readings: ReadingView[];
+  /** Readings too many to stand in the step: a table, two beside each other. */
+  readingRows: ReadingView[][];
   critical: string;
   hold?: HoldView;
   pause?: PauseView;
@@ -71,11 +73,15 @@ export interface Around {
   closeUp: CloseUpView | undefined;
 }
 
+const mostReadings = 6;
+
 /** A step as the template reads it. */
 export function stepView(step: Step, around: Around): StepView {
   const { brief } = around;
   const counts = countLines(step, around.bag);
   const joins = joinsOf(step);
+  const readings = step.readings.map(readingView);
+  const many = !step.hold && readings.length > mostReadings;
   const toolName = (id: string): string => brief.tools.find((tool) => tool.id === id)?.name ?? id;
   const supplyName = (id: string): string =>
     brief.consumables.find((one) => one.id === id)?.name ?? id;
@@ -99,7 +105,8 @@ export function stepView(step: Step, around: Around): StepView {
       field,
       valueHtml: valueHtml(value, figure),
     })),
-    readings: step.hold ? [] : step.readings.map(readingView),
+    readings: step.hold || many ? [] : readings,
+    readingRows: many ? pairsOf(readings) : [],
     critical: step.critical ?? "",
     reminder: around.reminder,
     closeUp: around.closeUp,
@@ -119,6 +126,11 @@ export function valueHtml(value: string | undefined, figure: Figure | undefined)
   return [value === undefined ? "" : marked(value, []), quantity]
     .filter((text) => text !== "")
     .join(" ");
+}
+
+function pairsOf<T>(all: readonly T[]): T[][] {
+  const rows = Math.ceil(all.length / 2);
+  return Array.from({ length: rows }, (_, i) => all.slice(2 * i, 2 * i + 2));
 }
 
 function readingView({ name, figure }: { name: string; figure?: Figure }): ReadingView {

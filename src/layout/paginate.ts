@@ -33,8 +33,15 @@ class Filling {
     this.frame = frame;
   }
 
+  /** One that no page can hold is cut before its table, where it has one. */
   chain(chain: readonly Slab[]): void {
     const [first] = chain;
+    const table = chain.findIndex(({ isHead }) => isHead);
+    if (table > 0 && heightOf(chain, 0) > this.frame.height) {
+      this.chain(chain.slice(0, table));
+      this.chain(chain.slice(table));
+      return;
+    }
     const full = !this.fits(heightOf(chain, this.margin));
     if (first && this.y > 0 && (first.newPage || full)) this.turn(first);
     for (const slab of chain) this.add(slab);

@@ -23,6 +23,8 @@ export interface Slab {
   within: readonly Box[];
   /** A table's head, set again where the table goes on. */
   head?: Laid;
+  /** It is the head of a table. */
+  isHead?: boolean;
   headings: { level: number; text: string }[];
 }
 
@@ -90,7 +92,7 @@ function tableSlabs({ report }: Cutting, table: Box, { x, width, within }: Place
   return rows.map((row, i) => ({
     ...bare(row.laid, x, within),
     keepNext: row.box.style.keepNext || staysWithNext(rows, i),
-    ...(head && !row.head ? { head } : {}),
+    ...(row.head ? { isHead: true } : head ? { head } : {}),
   }));
 }
 

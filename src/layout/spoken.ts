@@ -8,8 +8,9 @@ export function spokenName(element: Element): string {
   );
 }
 
-/** What it says of a cell to write in: its row, and the heading of its column. */
+/** What it says of a cell to write in: its label, or its row and the heading of its column. */
 export function spokenNameOfCell(cell: Element): string {
+  if ("aria-label" in cell.attribs) return spokenName(cell);
   const row = cell.parent && isTag(cell.parent) ? cell.parent : cell;
   const [first] = cellsOf(row);
   const named = "data-about" in row.attribs || !first || first === cell;
