@@ -1,7 +1,13 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { verbs } from "../../src/model/verbs.js";
 import { textByPdfParse, printed } from "../pdf.js";
-import { filled, repairs, seen } from "./filled.js";
+import { fill } from "../../src/fill/fill.js";
+import { sheets } from "../../src/fill/sheets.js";
+import { layout } from "../../src/layout/layout.js";
+import { filled, inputOf, repairs, seen } from "./filled.js";
+
+const css = { text: readFileSync("templates/sheet.css", "utf8"), file: "sheet.css" };
 
 describe.each(repairs)("the planning sheets of $name", ({ opened, plan }) => {
   it("the gather list holds every tool, supply and spare of the plan, each with a box", () => {
@@ -46,6 +52,22 @@ describe.each(repairs)("the planning sheets of $name", ({ opened, plan }) => {
     const pages = await textByPdfParse(await printed(opened, plan, { sheets: ["layers"] }));
     expect(pages).toHaveLength(1);
   });
+
+  it.each(["a4", "letter"] as const)(
+    "the layers stand on one page of %s, in large type too",
+    (paper) => {
+      const sheet = sheets.find(({ name }) => name === "layers");
+      if (!sheet) throw new Error("no layers");
+      for (const large of [false, true]) {
+        const { value } = layout(
+          fill(sheet, { ...inputOf(plan), large }, opened.words),
+          css,
+          paper,
+        );
+        expect(value?.pages).toHaveLength(1);
+      }
+    },
+  );
 
   it("the worth-it sheet gives the hours of the steps and of the recipe, and leaves the costs to be written in", () => {
     const text = seen(filled("worth", opened, plan));
