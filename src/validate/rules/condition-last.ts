@@ -1,5 +1,5 @@
-import { type Rule, spanInside } from "../rule.js";
-import { toldIn } from "./language/told.js";
+import type { Rule } from "../rule.js";
+import { wordingRule } from "./language/wording.js";
 
 /** Words that open a condition; 'see if' and its like ask a question, and 'if needed' is a vague word. */
 const condition =
@@ -9,20 +9,13 @@ const condition =
  * The condition comes before the command, or the hand has moved before the eye is there: ASD-STE100 5.4.
  * 'until', 'before', 'after' and 'while' say how long and in what order, not whether, and may come last.
  */
-export const conditionLast: Rule = {
-  whole: false,
-  run: (library, report) => {
-    for (const { use, sentences, source, path } of toldIn(library))
-      for (const sentence of use === "do" || use === "avoid" ? sentences : []) {
-        const found = condition.exec(sentence)?.[0];
-        if (found !== undefined)
-          report({
-            code: "condition-last",
-            message: "The condition comes after the command.",
-            span: spanInside(source, path, found),
-            hints: ["Write the condition first, then a comma, then the command."],
-            related: [],
-          });
-      }
-  },
-};
+export const conditionLast: Rule = wordingRule(
+  "condition-last",
+  (sentence) =>
+    (condition.exec(sentence)?.slice(0, 1) ?? []).map((words) => ({
+      words,
+      message: "The condition comes after the command.",
+      hint: "Write the condition first, then a comma, then the command.",
+    })),
+  ["do", "avoid"],
+);

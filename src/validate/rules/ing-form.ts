@@ -1,5 +1,5 @@
-import { type Rule, spanInside } from "../rule.js";
-import { toldIn } from "./language/told.js";
+import type { Rule } from "../rule.js";
+import { wordingRule } from "./language/wording.js";
 
 const names = "(?:any|every|no|some)?thing|bearing|bushing|ring|spring|string";
 const things = "the|a|an|this|that|these|those|each|every|all|both|any|it|its|them|their|your";
@@ -12,20 +12,13 @@ const ingForm = new RegExp(
  * A verb is a command or has somebody who does it: 'by turning the nut' has neither (part D, D11).
  * Only a form with an object is taken, since 'before welding' and 'the wiring' are names of work and of things.
  */
-export const ingForms: Rule = {
-  whole: false,
-  run: (library, report) => {
-    for (const { sentences, source, path } of toldIn(library))
-      for (const found of sentences.flatMap(ingFormsIn))
-        report({
-          code: "ing-form",
-          message: `'${found}' does not say who does it.`,
-          span: spanInside(source, path, found),
-          hints: ["Write a command, 'Turn …', or who does it: 'while you turn …'."],
-          related: [],
-        });
-  },
-};
+export const ingForms: Rule = wordingRule("ing-form", (sentence) =>
+  ingFormsIn(sentence).map((words) => ({
+    words,
+    message: `'${words}' does not say who does it.`,
+    hint: "Write a command, 'Turn …', or who does it: 'while you turn …'.",
+  })),
+);
 
 /** The verbs in -ing of a sentence that have an object. */
 export function ingFormsIn(sentence: string): string[] {

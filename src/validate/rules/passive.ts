@@ -1,5 +1,5 @@
-import { type Rule, spanInside } from "../rule.js";
-import { toldIn } from "./language/told.js";
+import type { Rule } from "../rule.js";
+import { wordingRule } from "./language/wording.js";
 
 /** Words that open a clause which says what is so, not what to do: 'until the bubble is centred'. */
 const states = /\b(?:if|when|where|while|unless|until|once|as|that|which|who|what|whether)\b/i;
@@ -13,23 +13,16 @@ const passive = new RegExp(
 );
 
 /** A command says what to do, never what is done by nobody: ASD-STE100 3.6 (part D, D10). */
-export const passiveVoice: Rule = {
-  whole: false,
-  run: (library, report) => {
-    for (const { use, sentences, source, path } of toldIn(library))
-      for (const sentence of use === "do" || use === "avoid" ? sentences : []) {
-        const found = passiveIn(sentence);
-        if (found !== undefined)
-          report({
-            code: "passive",
-            message: `'${found}' does not say who does it.`,
-            span: spanInside(source, path, found),
-            hints: ["Begin with the command: 'Clean …'. Of a state say 'must stay clean'."],
-            related: [],
-          });
-      }
-  },
-};
+export const passiveVoice: Rule = wordingRule(
+  "passive",
+  (sentence) =>
+    [passiveIn(sentence) ?? []].flat().map((words) => ({
+      words,
+      message: `'${words}' does not say who does it.`,
+      hint: "Begin with the command: 'Clean …'. Of a state say 'must stay clean'.",
+    })),
+  ["do", "avoid"],
+);
 
 /** The first passive of a sentence, after its condition and before a clause that only says what is so. */
 export function passiveIn(sentence: string): string | undefined {

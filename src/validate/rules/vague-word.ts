@@ -1,5 +1,5 @@
-import { type Rule, spanInside } from "../rule.js";
-import { toldIn } from "./language/told.js";
+import type { Rule } from "../rule.js";
+import { wordingRule } from "./language/wording.js";
 
 const seen = "Write what is seen, felt or measured when it is right.";
 const condition = "Write the condition first: 'If …, …'.";
@@ -25,21 +25,13 @@ const patterns = vague.map(
 );
 
 /** A text says what can be seen or measured, never how well to do it: part D, D14. */
-export const vagueWord: Rule = {
-  whole: false,
-  run: (library, report) => {
-    for (const { sentences, source, path } of toldIn(library))
-      for (const sentence of sentences)
-        for (const { word, hint } of vagueWords(sentence))
-          report({
-            code: "vague-word",
-            message: `'${word}' leaves the reader to decide.`,
-            span: spanInside(source, path, word),
-            hints: [hint],
-            related: [],
-          });
-  },
-};
+export const vagueWord: Rule = wordingRule("vague-word", (sentence) =>
+  vagueWords(sentence).map(({ word, hint }) => ({
+    words: word,
+    message: `'${word}' leaves the reader to decide.`,
+    hint,
+  })),
+);
 
 /** The vague words of a sentence, each with what to write in its place. */
 export function vagueWords(sentence: string): { word: string; hint: string }[] {

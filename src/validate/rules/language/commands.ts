@@ -28,7 +28,7 @@ const conditions = set("if when while unless until before after");
 
 const particles = set("up down out off on in back");
 const requirements = set("must shall may");
-const beAndMust = set("is are was were be must shall should shall will can may has have");
+const beAndMust = set("is are was were be must shall should will can may has have");
 const namesInIng = set("bring swing sling ring string spring");
 
 /** The sentence after the condition or place that it opens with: 'If it sticks, pull it' gives 'pull it'. */

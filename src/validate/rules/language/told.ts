@@ -6,7 +6,7 @@ import { describedInCatalog, describedInRange, describedInRecipe } from "./descr
 import { sentencesOf } from "./sentences.js";
 
 /** What a text is for: it commands, states what is so, remarks, describes, says how to avoid a hazard, or names one. */
-type Use = "do" | "state" | "note" | "describe" | "avoid" | "hazard";
+export type Use = "do" | "state" | "note" | "describe" | "avoid" | "hazard";
 
 /** A text that the sheet prints, sentence by sentence, and where it stands. */
 export interface Told {
