@@ -10,11 +10,15 @@ export function bagsOf(steps: readonly Step[]): Map<string, number> {
   const added = (step: Step): boolean => step.n.includes(".");
   for (const step of [...steps.filter((one) => !added(one)), ...steps.filter(added)]) {
     const out = effectOf(step.verb) === "out";
-    const kept = step.fixings.some((fixing) => !fixing.oneUse);
     const key = bagKey(step);
-    if (out && kept && !bags.has(key)) bags.set(key, bags.size + 1);
+    if (out && isBagged(step) && !bags.has(key)) bags.set(key, bags.size + 1);
   }
   return bags;
+}
+
+/** Whether a step handles fixings that are kept in a bag. */
+export function isBagged({ fixings }: Step): boolean {
+  return fixings.some(({ oneUse }) => !oneUse);
 }
 
 /** The name under which a step's bag is kept. */

@@ -1,7 +1,7 @@
 import type { Step, StepFixing } from "../model/plan.js";
 import { effectOf } from "../model/verbs.js";
 import type { Words } from "../model/words.js";
-import { bagKey, bagsOf } from "./bags.js";
+import { bagKey, bagsOf, isBagged } from "./bags.js";
 import { figureHtml } from "./marks.js";
 import { sum } from "./sheet.js";
 
@@ -53,10 +53,6 @@ export function labelsOf(steps: readonly Step[], { sides }: Words): Label[] {
       back: ends(mine.filter((step) => effectOf(step.verb) !== "out" && refills(step, off))),
     };
   });
-}
-
-function isBagged({ fixings }: Step): boolean {
-  return fixings.some(({ oneUse }) => !oneUse);
 }
 
 /** Whether a step puts back what was in the bag. */

@@ -1,8 +1,7 @@
-import { markOf, textOf } from "../figures/format.js";
 import type { Step } from "../model/plan.js";
 import { effectOf } from "../model/verbs.js";
 import type { Words } from "../model/words.js";
-import { markHtml, marked, markedUnwritten } from "./marks.js";
+import { figureHtml, markHtml, marked, markedUnwritten } from "./marks.js";
 import { placeOf } from "./place.js";
 
 /** Something tightened to a torque: the step, its place, what it says, and the torque with its source mark. */
@@ -34,11 +33,7 @@ export function torquesOf(steps: readonly Step[], words: Words): TorqueLine[] {
 
 function torqueOf({ fixings, figures }: Step): string {
   const [asked] = fixings.flatMap(({ torque }) => (torque ? [torque] : []));
-  if (asked) return withMark(textOf(asked), markOf(asked.source));
+  if (asked) return figureHtml(asked);
   const written = figures.find(({ text }) => /(N·m|lbf·ft)$/.test(text));
-  return written ? withMark(written.text, written.mark) : "";
-}
-
-function withMark(text: string, mark: string): string {
-  return `${marked(text, [])}${markHtml(mark)}`;
+  return written ? `${marked(written.text, [])}${markHtml(written.mark)}` : "";
 }

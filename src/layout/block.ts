@@ -11,6 +11,9 @@ export type Trouble = { glyph: string } | { tooTall: string };
 /** Takes note of a trouble. */
 export type Report = (trouble: Trouble) => void;
 
+/** How much of the spare height stands above what is set in a box. */
+const shareAbove: Partial<Record<Style["valign"], number>> = { middle: 0.5, bottom: 1 };
+
 /** Lays a box out at a width, in one piece; it grows to `least` where its neighbours are taller. */
 export function setBlock(box: Box, width: number, report: Report, least = 0): Laid {
   const { style } = box;
@@ -21,8 +24,7 @@ export function setBlock(box: Box, width: number, report: Report, least = 0): La
   if (name !== undefined && own > (style.height ?? own) + 0.5) report({ tooTall: name });
   const height = Math.max(style.height ?? 0, least, own);
   const spare = height - own;
-  const share = { middle: 0.5, bottom: 1, top: 0, super: 0, baseline: 0 }[style.valign];
-  const down = top + spare * share;
+  const down = top + spare * (shareAbove[style.valign] ?? 0);
   return {
     height,
     items: [

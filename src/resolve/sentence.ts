@@ -61,6 +61,7 @@ function listed({ phrases }: Words, names: readonly string[]): string {
   return all.join(` ${phrases["and"] ?? ""} `);
 }
 
-function capital(text: string): string {
+/** A text with its first letter in capitals. */
+export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }

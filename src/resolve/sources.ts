@@ -1,6 +1,7 @@
 import { markOf } from "../figures/format.js";
 import type { FigureSource } from "../model/figure.js";
 import type { Step } from "../model/plan.js";
+import { capital } from "./sentence.js";
 
 /** Where the figures of these steps come from, each source once, in the order in which they are met. */
 export function sourcesOf(steps: readonly Step[]): { mark: string; words: string }[] {
@@ -29,8 +30,4 @@ function wordsOf(source: FigureSource): string | undefined {
   const inputs = Object.entries(source.with).map(([name, value]) => `${name} ${value}`);
   const { figure, about = figure, formula = "", published = "" } = source;
   return `${capital(about)} (${inputs.join(", ")}): ${formula}. ${published}`;
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

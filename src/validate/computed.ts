@@ -1,5 +1,5 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.js";
-import { type Computed, compute } from "../figures/compute.js";
+import { compute } from "../figures/compute.js";
 import { Refusal } from "../figures/refusal.js";
 import type { Result } from "../figures/rule.js";
 import type { ComputedSource } from "../model/figure.js";
@@ -77,12 +77,9 @@ function asksForAmount(one: object): one is AskedAmount {
 }
 
 function amountOf(query: ComputedSource): { amount: number; source: ComputedSource } {
-  const { one, results, about, formula, source: published } = answerTo(query);
+  const { one, results, source } = answerTo(query);
   if (typeof one?.value !== "number") throw lacking("amount", query, results);
-  return {
-    amount: rounded(one.to ?? one.value, 3),
-    source: { ...query, about, formula, published },
-  };
+  return { amount: rounded(one.to ?? one.value), source };
 }
 
 function asksToBeComputed(one: object): one is Asked {
@@ -95,7 +92,7 @@ function asksToBeComputed(one: object): one is Asked {
 type Value = { value?: number; to?: number; unit: string; source: ComputedSource };
 
 function valueOf({ kind, source: query }: Asked): Value {
-  const { one, results, about, formula, source: published } = answerTo(query);
+  const { one, results, source } = answerTo(query);
   if (!one) throw lacking("result", query, results);
   const unit = figureUnits.find((unit) => unit === (one.unit ?? "1"));
   if (unit === undefined || !fitsKind(kind, unit)) {
@@ -107,19 +104,22 @@ function valueOf({ kind, source: query }: Asked): Value {
     ...(typeof value === "number" ? { value: rounded(value, digits) } : {}),
     ...(to === undefined ? {} : { to: rounded(to, digits) }),
     unit,
-    source: { ...query, about, formula, published },
+    source,
   };
 }
 
-interface Answered extends Computed {
+interface Answered {
   one: Result | undefined;
+  results: readonly Result[];
+  source: ComputedSource;
 }
 
 /** What a figure answers, with the `one` result that is asked for: the first where none is named. */
-function answerTo({ figure, result, with: given }: ComputedSource): Answered {
-  const answer = compute(figure, inputsOf(given));
-  const one = answer.results.find(({ name }) => result === undefined || name === result);
-  return { ...answer, one };
+function answerTo(query: ComputedSource): Answered {
+  const { figure, result, with: given } = query;
+  const { results, about, formula, source: published } = compute(figure, inputsOf(given));
+  const one = results.find(({ name }) => result === undefined || name === result);
+  return { one, results, source: { ...query, about, formula, published } };
 }
 
 function lacking(

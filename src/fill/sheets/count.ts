@@ -27,6 +27,7 @@ interface Moment {
 function momentsOf(steps: readonly Step[], { phrases, sides }: Words): Moment[] {
   const first = steps.find((step) => step.phase === "strip");
   const last = steps.findLast((step) => step.hold) ?? steps.at(-1);
+  const bagsBack = lastBackOf(steps);
   let counted = 0;
   const at = (step: Step | undefined, when: string, what: string): Moment[] =>
     step ? [{ when: phrases[when] ?? when, step: step.n, what }] : [];
@@ -35,28 +36,32 @@ function momentsOf(steps: readonly Step[], { phrases, sides }: Words): Moment[] 
     const closes = step.hides.length > 0 && ["on", "fit-new"].includes(effectOf(step.verb) ?? "");
     if (!closes) return [];
     const place = [step.title, sides[step.position] ?? step.position].filter((one) => one !== "");
-    const since = steps.slice(counted, steps.indexOf(step));
-    counted = steps.indexOf(step);
-    const what = [place.join(", "), bagsBackIn(since, steps, phrases)];
+    const here = steps.indexOf(step);
+    const since = bagsBack.filter(({ end }) => end >= counted && end < here);
+    counted = here;
+    const what = [place.join(", "), bagsIn(since, phrases)];
     return at(step, "before-closing", what.filter((one) => one !== "").join(": "));
   });
   return [...at(first, "baseline", ""), ...between, ...at(last, "at-the-end", "")];
 }
 
-/** The bags of which the last fixing has gone back in these steps: those to count before what comes next hides them. */
-function bagsBackIn(
-  some: readonly Step[],
-  steps: readonly Step[],
-  phrases: Words["phrases"],
-): string {
-  const bags = [...bagsOf(steps)].filter(([key]) => {
-    const refits = (step: Step): boolean => bagKey(step) === key && effectOf(step.verb) === "in";
-    const end = steps.findLast(refits);
-    return end !== undefined && some.includes(end);
+/** A bag, and the place in the plan of the step that puts the last of it back. */
+interface BagBack {
+  number: number;
+  end: number;
+}
+
+function lastBackOf(steps: readonly Step[]): BagBack[] {
+  return [...bagsOf(steps)].flatMap(([key, number]) => {
+    const end = steps.findLastIndex((step) => bagKey(step) === key && effectOf(step.verb) === "in");
+    return end < 0 ? [] : [{ number, end }];
   });
+}
+
+function bagsIn(bags: readonly BagBack[], phrases: Words["phrases"]): string {
   if (bags.length === 0) return "";
   const phrase = bags.length === 1 ? "one-bag-back" : "bags-back";
-  return fillIn(phrases[phrase] ?? "", { bags: bags.map(([, number]) => number).join(", ") });
+  return fillIn(phrases[phrase] ?? "", { bags: bags.map(({ number }) => number).join(", ") });
 }
 
 interface Line extends CountLine {
