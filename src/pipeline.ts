@@ -80,7 +80,7 @@ export function plan(opened: Opened, ask: Ask, written?: Given): Outcome<PlanFil
   const arranged = arrange(tasks);
   const added: Diagnostic[] = [];
   const steps = written
-    ? restore(written.text, written.file, tasks, world)
+    ? restore(written.text, written.file, tasks, world, opened.words)
     : withInserted(arranged.steps, resolved.value.inserted, ask.during, added);
   if (added.length > 0) return { diagnostics: added };
   const proof = prove(world, steps);

@@ -1,5 +1,6 @@
 import type { Figure } from "../model/figure.js";
 import type { Step } from "../model/plan.js";
+import type { Words } from "../model/words.js";
 import { textOf } from "./format.js";
 import { readUnit, valueIn } from "./quantity.js";
 import type { Unit } from "./units.js";
@@ -14,7 +15,7 @@ const inchOf: Partial<Record<string, Unit>> = {
 };
 
 /** A figure as an inch shop reads it, the metric value kept in brackets; what has no inch unit stays as it is. */
-export function inInches(figure: Figure): Figure {
+export function inInches(figure: Figure, words: Words): Figure {
   const unit = inchOf[figure.unit ?? ""];
   if (unit === undefined) return figure;
   if (typeof figure.value !== "number") return { ...figure, unit };
@@ -27,7 +28,7 @@ export function inInches(figure: Figure): Figure {
     ...(to === undefined ? {} : { to: convert(to) }),
     ...(tolerance === undefined ? {} : { tolerance: convert(tolerance) }),
     unit,
-    also: textOf(figure),
+    also: textOf(figure, words),
   };
 }
 
@@ -36,11 +37,11 @@ function rounded(value: number): number {
 }
 
 /** A step whose figures are as an inch shop reads them, in its sentences too. */
-export function stepInInches(step: Step): Step {
+export function stepInInches(step: Step, words: Words): Step {
   const swap = (text: string): string =>
     step.figures.reduce((done, { text: metric, inch }) => done.replace(metric, inch), text);
   const each = <T extends { figure?: Figure }>(items: readonly T[]): T[] =>
-    items.map((item) => (item.figure ? { ...item, figure: inInches(item.figure) } : item));
+    items.map((item) => (item.figure ? { ...item, figure: inInches(item.figure, words) } : item));
   const { hold, note } = step;
   return {
     ...step,
@@ -51,7 +52,7 @@ export function stepInInches(step: Step): Step {
     facts: each(step.facts),
     readings: each(step.readings),
     fixings: step.fixings.map((fixing) =>
-      fixing.torque ? { ...fixing, torque: inInches(fixing.torque) } : fixing,
+      fixing.torque ? { ...fixing, torque: inInches(fixing.torque, words) } : fixing,
     ),
     ...(hold
       ? { hold: { ...hold, accept: swap(hold.accept), readings: each(hold.readings) } }

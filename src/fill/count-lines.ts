@@ -1,5 +1,6 @@
-import type { Step, StepFixing } from "../model/plan.js";
+import type { Step } from "../model/plan.js";
 import { effectOf } from "../model/verbs.js";
+import type { Words } from "../model/words.js";
 import { figureHtml } from "./marks.js";
 
 /** What the count column says of one fixing at one place, as the template reads it. */
@@ -20,7 +21,7 @@ export interface CountLine {
 }
 
 /** The count column of a step that takes fixings out or puts them back. */
-export function countLines(step: Step, bag: number | undefined): CountLine[] {
+export function countLines(step: Step, bag: number | undefined, words: Words): CountLine[] {
   const effect = effectOf(step.verb);
   const out = effect === "out";
   if (effect === "leave-out") return [];
@@ -36,13 +37,8 @@ export function countLines(step: Step, bag: number | undefined): CountLine[] {
     oneUse: fixing.oneUse,
     fresh: fixing.fresh,
     allNew: !out && fixing.fresh === fixing.count,
-    torque: out ? "" : torqueText(fixing),
+    torque: out || !fixing.torque ? "" : figureHtml(fixing.torque, words),
   }));
-}
-
-function torqueText({ torque }: StepFixing): string {
-  if (torque === undefined) return "";
-  return figureHtml(torque);
 }
 
 /** How many joins a step parts or joins. */

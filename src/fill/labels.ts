@@ -34,7 +34,7 @@ export interface Label {
 }
 
 /** A label for each bag of a plan, in the order of the bags. */
-export function labelsOf(steps: readonly Step[], { sides }: Words): Label[] {
+export function labelsOf(steps: readonly Step[], words: Words): Label[] {
   const bags = [...bagsOf(steps)];
   return bags.map(([key, number]) => {
     const mine = steps.filter((step) => bagKey(step) === key && step.fixings.length > 0);
@@ -46,8 +46,8 @@ export function labelsOf(steps: readonly Step[], { sides }: Words): Label[] {
       number,
       of: bags.length,
       title,
-      side: sides[position] ?? position,
-      lines: off.filter(({ oneUse }) => !oneUse).map((fixing) => lineOf(fixing, mine)),
+      side: words.sides[position] ?? position,
+      lines: off.filter(({ oneUse }) => !oneUse).map((fixing) => lineOf(fixing, mine, words)),
       scrap: off.filter(({ oneUse }) => oneUse).map(named),
       out: ends(out.filter(isBagged)),
       back: ends(mine.filter((step) => effectOf(step.verb) !== "out" && refills(step, off))),
@@ -63,7 +63,7 @@ function refills({ fixings }: Step, off: readonly StepFixing[]): boolean {
   );
 }
 
-function lineOf(fixing: StepFixing, steps: readonly Step[]): LabelLine {
+function lineOf(fixing: StepFixing, steps: readonly Step[], words: Words): LabelLine {
   const same = ({ kind, place }: StepFixing): boolean =>
     kind === fixing.kind && place === fixing.place;
   const of = (effect: string): StepFixing[] =>
@@ -78,7 +78,7 @@ function lineOf(fixing: StepFixing, steps: readonly Step[]): LabelLine {
     renew: sum(of("in").map(({ fresh }) => fresh)),
     leftOut: sum(of("leave-out").map(({ count }) => count)),
     makers: torque !== undefined && torque.value === undefined,
-    torqueHtml: torque ? figureHtml(torque) : "",
+    torqueHtml: torque ? figureHtml(torque, words) : "",
   };
 }
 

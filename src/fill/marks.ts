@@ -1,6 +1,7 @@
 import Handlebars from "handlebars";
 import { markOf, textOf } from "../figures/format.js";
 import type { Figure } from "../model/figure.js";
+import type { Words } from "../model/words.js";
 
 type Marked = readonly { text: string; mark: string }[];
 
@@ -31,8 +32,8 @@ export function markHtml(mark: string): string {
 }
 
 /** A figure as HTML, with its mark. */
-export function figureHtml(figure: Figure): string {
-  return `${marked(textOf(figure), [])}${markHtml(markOf(figure.source))}`;
+export function figureHtml(figure: Figure, words: Words): string {
+  return `${marked(textOf(figure, words), [])}${markHtml(markOf(figure.source))}`;
 }
 
 /** The same without lines to write on: a value is written once, on the checklist. */

@@ -42,7 +42,7 @@ export function phasesOf(input: SheetInput, words: Words): PhaseView[] {
       pauseNumber: pause,
       next: input.steps[at + 1],
       totals,
-      phrases: words.phrases,
+      words,
       reminder: reminders.at.get(step.id),
       closeUp: reminders.closeUpAfter === step.id ? reminders.closeUp : undefined,
     };

@@ -1,5 +1,6 @@
 import type { Figure } from "../model/figure.js";
 import type { Step } from "../model/plan.js";
+import type { Words } from "../model/words.js";
 import { keyOf } from "../model/world.js";
 import { figureHtml } from "./marks.js";
 
@@ -24,9 +25,15 @@ export interface Series {
 }
 
 /** All readings of a plan in its order: those taken once, and those taken again of the same object. */
-export function readingsOf(steps: readonly Step[]): { once: ReadingsOfStep[]; again: Series[] } {
+export function readingsOf(
+  steps: readonly Step[],
+  words: Words,
+): { once: ReadingsOfStep[]; again: Series[] } {
   const taken = steps
-    .map((step) => ({ step, readings: (step.hold ?? step).readings.map(readingOf) }))
+    .map((step) => ({
+      step,
+      readings: (step.hold ?? step).readings.map((one) => readingOf(one, words)),
+    }))
     .filter(({ readings }) => readings.length > 0);
   const groups = new Map<string, ReadingsOfStep[]>();
   for (const one of taken) {
@@ -51,12 +58,12 @@ function seriesOf(group: readonly ReadingsOfStep[]): Series {
 }
 
 /** Takes a unit in brackets off a reading's name: 'height (mm)'. */
-function readingOf({ name, figure }: { name: string; figure?: Figure }): Reading {
+function readingOf({ name, figure }: { name: string; figure?: Figure }, words: Words): Reading {
   const [, bare = name, written = ""] = /^(.*) \(([^()]+)\)$/.exec(name) ?? [];
   const unit = figure?.unit ?? written;
-  return { name: bare, unit: unit === "1" ? "" : unit, shouldBeHtml: shouldBe(figure) };
-}
-
-function shouldBe(figure: Figure | undefined): string {
-  return figure ? figureHtml(figure) : "";
+  return {
+    name: bare,
+    unit: unit === "1" ? "" : unit,
+    shouldBeHtml: figure ? figureHtml(figure, words) : "",
+  };
 }

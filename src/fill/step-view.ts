@@ -2,7 +2,7 @@ import { markOf } from "../figures/format.js";
 import type { Figure } from "../model/figure.js";
 import type { Brief, Hold, Message, Step } from "../model/plan.js";
 import { type CountLine, countLines, joinsOf } from "./count-lines.js";
-import { fillIn } from "../model/words.js";
+import { type Words, fillIn } from "../model/words.js";
 import { gravestFirst } from "./messages.js";
 import type { CloseUpView, ReminderView } from "./reminders.js";
 import { figureHtml, markHtml, marked } from "./marks.js";
@@ -68,7 +68,7 @@ export interface Around {
   pauseNumber: number;
   next: Step | undefined;
   totals: Readonly<Record<string, string>>;
-  phrases: Readonly<Record<string, string>>;
+  words: Words;
   reminder: ReminderView | undefined;
   closeUp: CloseUpView | undefined;
 }
@@ -77,17 +77,17 @@ const mostReadings = 6;
 
 /** A step as the template reads it. */
 export function stepView(step: Step, around: Around): StepView {
-  const { brief } = around;
-  const counts = countLines(step, around.bag);
+  const { brief, words } = around;
+  const counts = countLines(step, around.bag, words);
   const joins = joinsOf(step);
-  const readings = step.readings.map(readingView);
+  const readings = step.readings.map((one) => readingView(one, words));
   const many = !step.hold && readings.length > mostReadings;
   const toolName = (id: string): string => brief.tools.find((tool) => tool.id === id)?.name ?? id;
   const supplyName = (id: string): string =>
     brief.consumables.find((one) => one.id === id)?.name ?? id;
   return {
     n: step.n,
-    done: fillIn(around.phrases["step-done"] ?? "", { n: step.n }),
+    done: fillIn(words.phrases["step-done"] ?? "", { n: step.n }),
     messages: gravestFirst(step.messages),
     saysHtml: marked(step.says, step.figures),
     tools: step.tools.map(toolName).join(", "),
@@ -103,7 +103,7 @@ export function stepView(step: Step, around: Around): StepView {
     waitHtml: waitHtml(step),
     facts: step.facts.map(({ field, value, figure }) => ({
       field,
-      valueHtml: valueHtml(value, figure),
+      valueHtml: valueHtml(value, figure, words),
     })),
     readings: step.hold || many ? [] : readings,
     readingRows: many ? pairsOf(readings) : [],
@@ -121,8 +121,12 @@ function waitHtml({ wait, waitSource }: Step): string {
 }
 
 /** The value of a fact: its words, its figure with the source mark, or both. */
-export function valueHtml(value: string | undefined, figure: Figure | undefined): string {
-  const quantity = figure ? figureHtml(figure) : "";
+export function valueHtml(
+  value: string | undefined,
+  figure: Figure | undefined,
+  words: Words,
+): string {
+  const quantity = figure ? figureHtml(figure, words) : "";
   return [value === undefined ? "" : marked(value, []), quantity]
     .filter((text) => text !== "")
     .join(" ");
@@ -133,19 +137,22 @@ function pairsOf<T>(all: readonly T[]): T[][] {
   return Array.from({ length: rows }, (_, i) => all.slice(2 * i, 2 * i + 2));
 }
 
-function readingView({ name, figure }: { name: string; figure?: Figure }): ReadingView {
+function readingView(
+  { name, figure }: { name: string; figure?: Figure },
+  words: Words,
+): ReadingView {
   const unit = figure?.unit === undefined || figure.unit === "1" ? "" : figure.unit;
-  const nominal = figure?.value === undefined ? "" : figureHtml(figure);
+  const nominal = figure?.value === undefined ? "" : figureHtml(figure, words);
   return { name, nominal, unit };
 }
 
-function holdView(hold: Hold, { figures }: Step, { holdNumber, next, phrases }: Around): HoldView {
+function holdView(hold: Hold, { figures }: Step, { holdNumber, next, words }: Around): HoldView {
   return {
     ...hold,
-    readings: hold.readings.map(readingView),
+    readings: hold.readings.map((one) => readingView(one, words)),
     acceptHtml: marked(hold.accept, figures),
     number: holdNumber,
-    word: phrases[hold.kind] ?? "",
+    word: words.phrases[hold.kind] ?? "",
     next: next?.n ?? "",
   };
 }

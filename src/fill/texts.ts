@@ -1,6 +1,6 @@
 const token = /\{\{\{?[^}]*\}?\}\}|<[^>]*>|[^<{]+|[<{]/g;
 const spoken =
-  /((?:aria-label|data-about|data-title|data-continued|data-goes-on|data-watermark|sheet|title|label)=")([^"]*)(")/g;
+  /((?:aria-label|about|data-title|data-continued|data-goes-on|data-watermark|sheet|title|label)=")([^"]*)(")/g;
 
 /** A template with its words in another language; what the language has no words for stays as it is. */
 export function translated(template: string, texts: Readonly<Record<string, string>>): string {

@@ -17,7 +17,7 @@ export function torquesOf(steps: readonly Step[], words: Words): TorqueLine[] {
   return steps
     .filter(({ verb }) => ["in", "make-join"].includes(effectOf(verb) ?? ""))
     .flatMap((step) => {
-      const torqueHtml = torqueOf(step);
+      const torqueHtml = torqueOf(step, words);
       return torqueHtml === ""
         ? []
         : [
@@ -31,9 +31,9 @@ export function torquesOf(steps: readonly Step[], words: Words): TorqueLine[] {
     });
 }
 
-function torqueOf({ fixings, figures }: Step): string {
+function torqueOf({ fixings, figures }: Step, words: Words): string {
   const [asked] = fixings.flatMap(({ torque }) => (torque ? [torque] : []));
-  if (asked) return figureHtml(asked);
+  if (asked) return figureHtml(asked, words);
   const written = figures.find(({ text }) => /(N·m|lbf·ft)$/.test(text));
   return written ? `${marked(written.text, [])}${markHtml(written.mark)}` : "";
 }

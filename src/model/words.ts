@@ -11,6 +11,8 @@ export interface Words {
   phases: Record<string, string>;
   /** Short pieces that the program puts together. */
   phrases: Record<string, string>;
+  /** What the computed figures say of themselves, from English. */
+  figures: Record<string, string>;
   /** The features for which steps are easily left out. */
   features: Record<string, string>;
 }

@@ -13,6 +13,7 @@ import { layout } from "../layout/layout.js";
 import type { LaidSheet } from "../model/page.js";
 import type { Opened, PlanFile } from "../model/plan-file.js";
 import { type PrintOptions, type Printed, papers } from "../model/printing.js";
+import { type Words, fillIn } from "../model/words.js";
 import type { Attachment } from "../paint/attach.js";
 import { paint } from "../paint/paint.js";
 import { rate } from "../rate/rate.js";
@@ -24,7 +25,7 @@ export async function print(
   file: PlanFile,
   options: PrintOptions,
 ): Promise<Outcome<Printed[]>> {
-  const input = inputOf(file, options);
+  const input = inputOf(file, options, opened.words);
   const wanted = sheets.filter(
     (sheet) => (options.sheets?.includes(sheet.name) ?? true) && sheet.applies(input),
   );
@@ -55,7 +56,7 @@ export async function print(
     printed.push({ name: `${name}.pdf`, bytes });
   }
   if (laid.length > 1) {
-    const title = `${file.brief.title}: all sheets`;
+    const title = fillIn(opened.words.phrases["pack"] ?? "", { job: file.brief.title });
     const all = laid.map(({ sheet }) => sheet);
     const bytes = await paint(all, { ...common, title });
     printed.push({ name: `${nameOf("pack")}.pdf`, bytes });
@@ -69,6 +70,7 @@ function browserPage({ name, html }: { name: string; html: string }, css: string
 
 /** What every file carries: the plan, and every recipe that it was made from. */
 function attachmentsOf(opened: Opened, file: PlanFile): Attachment[] {
+  const { phrases } = opened.words;
   const used = new Set(file.brief.tasks.map((task) => task.recipe));
   const sources = opened.library.ranges
     .filter((range) => range.data.range === file.range)
@@ -82,14 +84,14 @@ function attachmentsOf(opened: Opened, file: PlanFile): Attachment[] {
   return [
     {
       name: "plan.json",
-      about: "the proven plan",
+      about: phrases["plan-inside"] ?? "",
       type: "application/json",
       relation: "Data",
       bytes: Buffer.from(json),
     },
     ...sources.map(({ file: path, text }, i): Attachment => ({
       name: `${String(i + 1).padStart(2, "0")}-${path.split("/").at(-1) ?? ""}`,
-      about: "a recipe that the plan was made from",
+      about: phrases["recipe-inside"] ?? "",
       type: "application/yaml",
       relation: "Source",
       bytes: Buffer.from(text),
@@ -100,10 +102,10 @@ function attachmentsOf(opened: Opened, file: PlanFile): Attachment[] {
 /** The names of all sheets. */
 export const sheetNames: readonly string[] = sheets.map((sheet) => sheet.name);
 
-function inputOf(file: PlanFile, options: PrintOptions): SheetInput {
+function inputOf(file: PlanFile, options: PrintOptions, words: Words): SheetInput {
   const { draft, large, units, labels, paper } = options;
   const { count, brief, car } = file;
-  const steps = units === "inch" ? file.steps.map(stepInInches) : file.steps;
+  const steps = units === "inch" ? file.steps.map((step) => stepInInches(step, words)) : file.steps;
   const revision = digestOf([file.job, car, steps, count]);
   return {
     job: file.job,

@@ -2,6 +2,7 @@ import type { RangeFile } from "../model/generated/range.js";
 import type { RecipeFile } from "../model/generated/recipe.js";
 import type { Catalog, Filed } from "../model/library.js";
 import type { Brief, Message, Minutes, Step, TaskBrief } from "../model/plan.js";
+import type { Words } from "../model/words.js";
 import type { Visit } from "./closure.js";
 import { sourcesOf } from "./sources.js";
 import type { Fitted } from "./when.js";
@@ -14,6 +15,7 @@ export interface BriefInput {
   fitted: Fitted;
   visits: readonly Visit[];
   steps: readonly Step[];
+  words: Words;
 }
 
 /** Gathers what the job as a whole needs and says; every list keeps the order of the recipes. */
@@ -38,7 +40,7 @@ export function briefOf(input: BriefInput): Brief {
     spares: all((data) => data.spares),
     renew: all((data) => data.renew),
     waste: all((data) => data.waste),
-    sources: sourcesOf(input.steps),
+    sources: sourcesOf(input.steps, input.words),
     ...(recipe.worth === undefined ? {} : { worth: recipe.worth }),
   };
 }

@@ -217,6 +217,7 @@ type Printed = Pick<
 >;
 
 function printed(compiler: Compiler, step: RecipeStep): Printed {
+  const { words } = compiler;
   const figures = Object.values(step.figures ?? {});
   const counts = step.of !== undefined && step.count !== undefined;
   return {
@@ -225,17 +226,19 @@ function printed(compiler: Compiler, step: RecipeStep): Printed {
       ...(typeof amount === "number" ? { amount } : {}),
     })),
     messages: (step.warn ?? []).flatMap((warn) => messageOf(compiler, warn)),
-    ...(step.note === undefined ? {} : { note: withFigures(step, step.note) }),
+    ...(step.note === undefined ? {} : { note: withFigures(words, step, step.note) }),
     figures: figures.map((figure) => {
       const { source } = figure;
-      return { text: textOf(figure), inch: textOf(inInches(figure)), mark: markOf(source), source };
+      const text = textOf(figure, words);
+      const inch = textOf(inInches(figure, words), words);
+      return { text, inch, mark: markOf(source), source };
     }),
     facts: (step.facts ?? []).map((fact) => ({ ...fact })),
     readings: (step.readings ?? []).map((reading) => ({ ...reading })),
-    checks: (step.checks ?? []).map((check) => withFigures(step, check)),
+    checks: (step.checks ?? []).map((check) => withFigures(words, step, check)),
     night: step.night ?? false,
     ...(counts ? { count: { expect: step.count ?? 0, of: step.of ?? "" } } : {}),
-    wait: step.wait ? textOf(step.wait) : "",
+    wait: step.wait ? textOf(step.wait, words) : "",
     ...(step.wait ? { waitSource: step.wait.source } : {}),
   };
 }

@@ -12,7 +12,7 @@ const kinds: Record<string, Hold["kind"]> = {
 
 /** What a hold, witness point or decision prints, where the verb is one. */
 export function holdOf(
-  compiler: Compiler,
+  { words, catalog }: Compiler,
   step: RecipeStep,
   verb: string,
   thing: Thing | undefined,
@@ -23,8 +23,8 @@ export function holdOf(
   return {
     kind,
     name: thing.words,
-    role: compiler.catalog.roles[role]?.name ?? role,
-    accept: withFigures(step, step.accept ?? ""),
+    role: catalog.roles[role]?.name ?? role,
+    accept: withFigures(words, step, step.accept ?? ""),
     readings: (step.readings ?? []).map((reading) => ({ ...reading })),
     choices: [...(step.choices ?? [])],
   };

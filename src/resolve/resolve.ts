@@ -60,7 +60,8 @@ export function resolve(request: Request): Outcome<Resolved> {
   const steps = compiled.flatMap(({ strip, refit, check, chain }) =>
     [...strip, ...refit, ...check, ...chain].map((item) => item.step),
   );
-  const brief = briefOf({ range: range.data, recipe: recipe.data, catalog, fitted, visits, steps });
+  const data = { range: range.data, recipe: recipe.data };
+  const brief = briefOf({ ...data, catalog, fitted, visits, steps, words });
   const tasks = compiled.map((one) => taskOf(one, compiled));
   const phases = new Map(steps.map((step) => [step.id, step.phase]));
   const { during } = request;

@@ -1,6 +1,7 @@
 import type { Step } from "../model/plan.js";
 import type { PlanText } from "../model/generated/plan.js";
 import { fixingsOf } from "./step-fixings.js";
+import type { Words } from "../model/words.js";
 import type { Task } from "../model/task.js";
 import { type World, keyOf } from "../model/world.js";
 
@@ -13,13 +14,14 @@ export function restore(
   file: string,
   tasks: readonly Task[],
   world: World,
+  { phrases }: Words,
 ): Step[] {
   const known = new Map(
     tasks.flatMap((task) => Object.values(task.steps).flat()).map((step) => [step.id, step]),
   );
   return text.steps.map((written, i) => {
     const { n, id, phase, says, does } = written;
-    const base = known.get(id) ?? byHand(written, world);
+    const base = known.get(id) ?? byHand(written, world, phrases["by-hand"] ?? "");
     return {
       ...base,
       n,
@@ -33,7 +35,11 @@ export function restore(
   });
 }
 
-function byHand({ n, id, phase, says, does }: PlanText["steps"][number], world: World): Step {
+function byHand(
+  { n, id, phase, says, does }: PlanText["steps"][number],
+  world: World,
+  title: string,
+): Step {
   const [first] = does;
   const thing = world.things.get(keyOf(first.object, first.place));
   const empty = {
@@ -55,7 +61,7 @@ function byHand({ n, id, phase, says, does }: PlanText["steps"][number], world: 
     id,
     phase,
     task: "by-hand",
-    title: "By hand",
+    title,
     position: first.place,
     verb: first.verb,
     says,

@@ -12,7 +12,8 @@ export function sentence(
   does: readonly Change[],
   things: readonly Thing[],
 ): string {
-  if (step.say !== undefined && !takesInstead(verb, things)) return withFigures(step, step.say);
+  if (step.say !== undefined && !takesInstead(verb, things))
+    return withFigures(words, step, step.say);
   return fillIn(words.verbs[verb] ?? words.work, {
     Verb: capital(verb.replaceAll("-", " ")),
     things: listed(
@@ -29,8 +30,10 @@ export function sentence(
 }
 
 /** A text of a step with the step's figures filled in. */
-export function withFigures({ figures = {} }: RecipeStep, text: string): string {
-  const texts = Object.entries(figures).map(([name, figure]) => [name, textOf(figure)] as const);
+export function withFigures(words: Words, { figures = {} }: RecipeStep, text: string): string {
+  const texts = Object.entries(figures).map(
+    ([name, figure]) => [name, textOf(figure, words)] as const,
+  );
   return fillIn(text, Object.fromEntries(texts));
 }
 

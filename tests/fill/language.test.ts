@@ -6,8 +6,11 @@ import { sheets } from "../../src/fill/sheets.js";
 import { textsOf } from "../../src/fill/texts.js";
 import { layout } from "../../src/layout/layout.js";
 import type { Words } from "../../src/model/words.js";
+import { figures } from "../../src/figures/figures.js";
+import { type PlanFile, plan } from "../../src/index.js";
 import { countback } from "../countback.js";
-import { inputOf, repairs } from "./filled.js";
+import { jobsOf, opened, own } from "../plans.js";
+import { inputOf } from "./filled.js";
 
 const english = parse(readFileSync("templates/words.en.yaml", "utf8")) as Words;
 const css = { text: readFileSync("templates/sheet.css", "utf8"), file: "sheet.css" };
@@ -36,12 +39,6 @@ function strangeAll<T>(value: T): T {
   return Object.fromEntries(entries) as T;
 }
 
-/** All texts of a value; what only names a kind of thing is none. */
-function textsIn(value: unknown): string[] {
-  if (typeof value === "string") return [value];
-  return typeof value === "object" && value !== null ? Object.values(value).flatMap(textsIn) : [];
-}
-
 /** The words that are read or spoken in a sheet and have a vowel without an accent. */
 function plainWords(html: string): string[] {
   const spoken = [...html.matchAll(/ (?:aria-label|data-(?!tag)[a-z-]+|title)="([^"]*)"/g)];
@@ -62,38 +59,84 @@ it("the words file holds every word of every template, and no other", () => {
   expect(Object.keys(english.texts).sort()).toEqual([...new Set(all)].sort());
 });
 
-describe.each(repairs.slice(0, 2))(
-  "a made-up language, two fifths longer, on $name",
-  ({ plan }) => {
-    const input = inputOf(plan);
-    const applying = sheets.filter((sheet) => sheet.applies(input));
-    const own = JSON.stringify(plan);
-    const ownWords = new Set(
-      textsIn(plan)
-        .join(" ")
-        .match(/[A-Za-z]+/g),
-    );
-    const long = Object.keys(english.texts).filter(
-      (text) => text.split(" ").length > 2 && !own.includes(text),
-    );
+it("the words file holds all that the figures say of themselves, and no other", () => {
+  const told = figures.flatMap(({ about, formula, source, inputs }) => [
+    about,
+    formula,
+    source,
+    ...Object.entries(inputs).flatMap(([name, { takes }]) => [
+      name,
+      ...(takes.includes(" | ") ? takes.split(" | ") : []),
+    ]),
+  ]);
+  const texts = told.filter((text) => /\p{L}{2}/u.test(text));
+  expect(Object.keys(english.figures).sort()).toEqual([...new Set(texts)].sort());
+});
 
-    it.each(applying.map((sheet) => [sheet.name, sheet] as const))(
-      "%s: no English is stuck in it, and it lays out",
-      (_, sheet) => {
-        const html = fill(sheet, input, made);
-        expect(html).toContain('lang="zxx"');
-        expect(long.filter((text) => html.includes(text))).toEqual([]);
-        expect(plainWords(html).filter((word) => !ownWords.has(word))).toEqual([]);
-        const { value, diagnostics } = layout(html, css, "a4");
-        expect(diagnostics).toEqual([]);
-        const wide = value?.pages.flatMap(({ items }) =>
-          items.filter((item) => item.is === "text" && item.x > value.width - 14),
-        );
-        expect(wide).toEqual([]);
-      },
-    );
-  },
-);
+const library = opened(own);
+
+/** The words of the library's own recipes and cars, which are in the language of whoever wrote them. */
+const ownText = library.sources.map(({ text }) => text).join(" ");
+const ownWords = new Set(ownText.match(/[A-Za-z]+/g));
+
+/** The repairs of the library on their first car, planned in the made-up language. */
+const repairs: { name: string; made: PlanFile }[] = jobsOf(library)
+  .filter(({ name }) => /^(seat-crossmember|floor-pan-section) on/.test(name))
+  .slice(0, 2)
+  .map(({ name, ask }) => {
+    const { value, diagnostics } = plan({ ...library, words: made }, ask);
+    if (!value) throw new Error(diagnostics.map(({ message }) => message).join("\n"));
+    return { name, made: value };
+  });
+
+describe.each(repairs)("a made-up language, two fifths longer, on $name", ({ made: plan }) => {
+  const input = inputOf(plan);
+  const applying = sheets.filter((sheet) => sheet.applies(input));
+  const long = Object.keys(english.texts).filter(
+    (text) => text.split(" ").length > 2 && !ownText.includes(text),
+  );
+
+  it("the plan itself holds no English but that of the library", () => {
+    const { steps, brief } = plan;
+    const said = [
+      ...steps.flatMap(({ says, note = "", wait, checks, figures: numbers, hold }) => [
+        says,
+        note,
+        wait,
+        ...checks,
+        ...numbers.map(({ text }) => text),
+        hold?.accept ?? "",
+      ]),
+      ...brief.sources.map(({ words }) => words),
+    ];
+    const plain = said.flatMap(plainWords).filter((word) => !ownWords.has(word));
+    expect(plain).toEqual([]);
+  });
+
+  it("a range between two numbers has the language's own word", () => {
+    const texts = JSON.stringify(applying.map((sheet) => fill(sheet, input, made)));
+    expect(texts).toMatch(new RegExp(`\\d ${made.phrases["to"]} \\d`));
+    const stuck = texts.match(/\d to \d+/g)?.filter((range) => !ownText.includes(range)) ?? [];
+    expect(stuck).toEqual([]);
+  });
+
+  it.each(applying.map((sheet) => [sheet.name, sheet] as const))(
+    "%s: no English is stuck in it, and it lays out",
+    (_, sheet) => {
+      const html = fill(sheet, input, made);
+      expect(html).toContain('lang="zxx"');
+      expect(long.filter((text) => html.includes(text))).toEqual([]);
+      const known = new Set([...ownWords, ...(input.revision.match(/[a-z]+/g) ?? [])]);
+      expect(plainWords(html).filter((word) => !known.has(word))).toEqual([]);
+      const { value, diagnostics } = layout(html, css, "a4");
+      expect(diagnostics).toEqual([]);
+      const wide = value?.pages.flatMap(({ items }) =>
+        items.filter((item) => item.is === "text" && item.x > value.width - 14),
+      );
+      expect(wide).toEqual([]);
+    },
+  );
+});
 
 it("a language that is not there is refused, with those that are", () => {
   const { code, stderr } = countback(["print", "carpet", "--language", "xx"]);

@@ -7,7 +7,7 @@ import { filled, labels, repairs, seen } from "./filled.js";
 describe.each(repairs)("the measurement sheet of $name", ({ opened, plan }) => {
   const html = filled("measurements", opened, plan);
   const text = seen(html);
-  const { once, again } = readingsOf(plan.steps);
+  const { once, again } = readingsOf(plan.steps, opened.words);
   const named = plan.steps.flatMap((step) =>
     (step.hold ?? step).readings.map(({ name }) => ({ n: step.n, name })),
   );

@@ -14,7 +14,7 @@ export const measurements: Sheet = {
   applies: ({ steps }) =>
     steps.some((step) => asksTorque(step) || (step.hold ?? step).readings.length > 0),
   view: (input, words) => {
-    const { once, again } = readingsOf(input.steps);
+    const { once, again } = readingsOf(input.steps, words);
     return {
       ...headOf(input),
       gauges: gaugesOf(input, words),

@@ -1,4 +1,5 @@
 import type { Step } from "../../model/plan.js";
+import type { Words } from "../../model/words.js";
 import { keyOf } from "../../model/world.js";
 import { valueHtml } from "../step-view.js";
 import { type Sheet, headOf, sum } from "../sheet.js";
@@ -16,7 +17,7 @@ export const welds: Sheet = {
       ...welding,
       tests: welding.tests.map((test) => ({ ...test, rows: [...Array(test.count).keys()] })),
       all: totalsOf(welding.joints),
-      facts: factsOf(input.steps),
+      facts: factsOf(input.steps, words),
       holds: weldHolds(input.steps, welding.joints),
     };
   },
@@ -29,12 +30,12 @@ function totalsOf(joints: readonly Joint[]): { marked: number; drilled: number; 
 }
 
 /** The settings of all weld steps, each once. */
-function factsOf(steps: readonly Step[]): { field: string; valueHtml: string }[] {
+function factsOf(steps: readonly Step[], words: Words): { field: string; valueHtml: string }[] {
   const all = steps.filter(({ verb }) => verb === "weld").flatMap(({ facts }) => facts);
   const once = new Map(all.map((fact) => [JSON.stringify(fact), fact]));
   return [...once.values()].map(({ field, value, figure }) => ({
     field,
-    valueHtml: valueHtml(value, figure),
+    valueHtml: valueHtml(value, figure, words),
   }));
 }
 
