@@ -8,10 +8,14 @@ export interface Node {
   before: Set<string>;
 }
 
-/** Cuts tasks into runs and draws the edges between them; edges always lead forward in time. */
+/**
+ * Cuts tasks into runs and draws the edges between them; edges always lead forward in time. Where no edge
+ * decides, what came off last goes back first: nobody works over a seat, and a supply comes back late.
+ */
 export function graphOf(tasks: readonly Task[]): Node[] {
   const nodes = new Map<string, Node>();
-  for (const task of tasks) for (const phase of phases) cut(nodes, task, phase);
+  for (const phase of phases)
+    for (const task of phase === "refit" ? tasks.toReversed() : tasks) cut(nodes, task, phase);
   const edge = (from: string, to: string): void => {
     if (nodes.has(from)) nodes.get(to)?.before.add(from);
   };

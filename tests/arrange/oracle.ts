@@ -53,10 +53,12 @@ function nest(before: Before, task: Task, other: Task): void {
 
 /**
  * The plain topological order: a task's steps of a phase are followed until they are held up; then comes the
- * first step, as the tasks list them, that may come next.
+ * first step that may come next, as the tasks list them; on the way back, as they list them from the last to the first.
  */
 export function plainOf(tasks: readonly Task[], graph = orderOf(tasks)): Step[] {
-  const left = tasks.flatMap((task) => sections.flatMap((phase) => task.steps[phase]));
+  const left = sections.flatMap((phase) =>
+    (phase === "refit" ? tasks.toReversed() : tasks).flatMap((task) => task.steps[phase]),
+  );
   const waits = new Map(left.map(({ id }) => [id, graph.predecessors(id)?.length ?? 0]));
   const order: Step[] = [];
   const task = new Map(
