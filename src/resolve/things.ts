@@ -165,6 +165,7 @@ export function fixingFacts(
     oneUse: fixing["one-use"] ?? kind?.["one-use"] ?? false,
     where: fixing.where,
     ...(kind?.tool === undefined ? {} : { tool: kind.tool }),
+    ...(kind?.["tool-in"] === undefined ? {} : { toolsIn: kind["tool-in"] }),
     ...(fixing.torque === undefined ? {} : { torque: fixing.torque }),
     ...(note === undefined ? {} : { note }),
     ...(instead ? { instead: insteadOf(instead) } : {}),
