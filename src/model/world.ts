@@ -89,6 +89,8 @@ export interface FixingFacts {
   oneUse: boolean;
   where: string;
   tool?: string;
+  /** The tools by which it goes in, where they are not `tool`; none of them where it goes in by hand. */
+  toolsIn?: readonly string[];
   torque?: Figure;
 }
 

@@ -136,10 +136,12 @@ function checkCount(
   }
 }
 
-/** The tool that a fixing asks for; another kind that was found there asks for its own. */
-function toolOf(verb: string, { fixing }: Thing): string[] {
-  const out = effectOf(verb) === "out";
-  return [(out ? fixing?.instead?.tool : undefined) ?? fixing?.tool ?? []].flat();
+/** The tools that a fixing asks for on this way; another kind that was found there comes out by its own. */
+function toolsOf(verb: string, { fixing }: Thing): readonly string[] {
+  const effect = effectOf(verb);
+  const own = effect === "in" ? fixing?.toolsIn : undefined;
+  const found = effect === "out" ? fixing?.instead?.tool : undefined;
+  return own ?? [found ?? fixing?.tool ?? []].flat();
 }
 
 const lifting = new Set(["off", "on", "cut-off", "fit-new", "try-in", "take-out"]);
@@ -189,7 +191,7 @@ function assemble(
     fixings: fixingsOf(does, scope.things),
     says: sentence(compiler.words, step, verb, does, things),
     does,
-    tools: [...new Set(step.tools ?? things.flatMap((thing) => toolOf(verb, thing)))],
+    tools: [...new Set(step.tools ?? things.flatMap((thing) => toolsOf(verb, thing)))],
     ...(hold ? { hold } : {}),
     ...printed(compiler, step),
     found: foundNotes(compiler, does, things),

@@ -164,11 +164,17 @@ export function fixingFacts(
     sound,
     oneUse: fixing["one-use"] ?? kind?.["one-use"] ?? false,
     where: fixing.where,
-    ...(kind?.tool === undefined ? {} : { tool: kind.tool }),
+    ...toolsOf(kind),
     ...(fixing.torque === undefined ? {} : { torque: fixing.torque }),
     ...(note === undefined ? {} : { note }),
     ...(instead ? { instead: insteadOf(instead) } : {}),
   };
+}
+
+/** What takes a kind of fastener out, and what puts it in where that is something else. */
+function toolsOf(kind: Kind): Pick<FixingFacts, "tool" | "toolsIn"> {
+  const { tool, "tool-in": toolsIn } = kind ?? {};
+  return { ...(tool === undefined ? {} : { tool }), ...(toolsIn === undefined ? {} : { toolsIn }) };
 }
 
 function insteadOf({ name, plural, size = "", tool, out = "undo" }: NonNullable<Kind>): Instead {

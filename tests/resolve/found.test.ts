@@ -64,3 +64,25 @@ describe("what was found on the car", () => {
     expect(new Set(seats.map((step) => step.position))).toEqual(new Set(["right"]));
   });
 });
+
+describe("the tools of a fixing", () => {
+  const { value } = planned({ job: "carpet", fitted: { trim: "plated" } }, "recipes");
+  const tools = (verb: string, kind: string) =>
+    value?.steps.find((step) => step.does.some((one) => one.verb === verb && one.object === kind))
+      ?.tools;
+
+  it("are those of its way, where the way back has its own", () => {
+    expect(tools("unclip", "sill-trim-clip")).toEqual(["trim-fork"]);
+    expect(tools("clip-in", "sill-trim-clip")).toEqual(["mallet"]);
+  });
+
+  it("are none where it goes in by hand", () => {
+    expect(tools("pull-out", "carpet-stud")).toEqual(["trim-fork"]);
+    expect(tools("press-in", "carpet-stud")).toEqual([]);
+  });
+
+  it("are the same on both ways where nothing else is said", () => {
+    expect(tools("undo", "knee-panel-screw")).toEqual(["screwdriver-cross"]);
+    expect(tools("do-up", "knee-panel-screw")).toEqual(["screwdriver-cross"]);
+  });
+});

@@ -61,6 +61,12 @@ size?: string
  * A name: small letters, figures and hyphens.
  */
 tool?: string
+/**
+ * The tools of the way back, where they are not 'tool'; an empty list where it goes in by hand.
+ * 
+ * Items: A name: small letters, figures and hyphens.
+ */
+"tool-in"?: string[]
 "one-use"?: boolean
 /**
  * How it comes out where it was fitted instead of another kind.

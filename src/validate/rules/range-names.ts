@@ -23,9 +23,11 @@ function headNames({ steering, options, kinds }: RangeFile, { tools }: Catalog):
   const defaults = entries(options, ["options"]).flatMap(({ value, path }) =>
     optional(value.default, [...path, "default"], value.values, "This option has no value"),
   );
-  const used = entries(kinds, ["kinds"]).flatMap(({ value, path }) =>
-    optional(value.tool, [...path, "tool"], tools, "No catalog holds the tool"),
-  );
+  const lacks = "No catalog holds the tool";
+  const used = entries(kinds, ["kinds"]).flatMap(({ value, path }) => [
+    ...optional(value.tool, [...path, "tool"], tools, lacks),
+    ...list(value["tool-in"], [...path, "tool-in"], Object.keys(tools), lacks),
+  ]);
   return [...steered, ...defaults, ...used];
 }
 
