@@ -38,7 +38,8 @@ describe.each(repairs)("the handover note of $name", ({ opened, plan }) => {
     const of = (verb: string) => plan.steps.find((step) => step.verb === verb)?.n;
     expect(text).toContain(`${of("isolate")} to ${of("restore")}`);
     expect(text).toContain(`${of("drain")} to ${of("fill")}`);
-    expect(text).toContain(`${of("raise")} to ${of("lower")}`);
+    const down = plan.steps.findLast((step) => step.verb === "lower")?.n;
+    expect(text).toContain(`${of("raise")} to ${down}`);
     expect(text).toContain("Welded joint open");
   });
 });
