@@ -39,7 +39,11 @@ const effects: [readonly string[], readonly string[]][] = [
   [["hold", "witness", "decide"], ["holds"]],
 ];
 
-/** The law that leaving a step out must break; any other work that a recipe asks for is law 15. */
-export function dropCodes({ verb }: Step): readonly string[] {
-  return effects.find(([names]) => names.includes(verb))?.[1] ?? ["work"];
+/**
+ * The law that leaving a step out must break; any other work that a recipe asks for is law 15. On the way in
+ * such work is asked for by the need of the step that follows it, which is law 1.
+ */
+export function dropCodes({ verb, phase }: Step): readonly string[] {
+  const work = phase === "strip" ? ["access"] : ["work"];
+  return effects.find(([names]) => names.includes(verb))?.[1] ?? work;
 }
