@@ -1,7 +1,10 @@
 import { markOf } from "../figures/format.js";
 import type { Brief, Step } from "../model/plan.js";
 import type { Words } from "../model/words.js";
-import { signs, stepsOfSign } from "./signs.js";
+import { bagsOf } from "./bags.js";
+import { joinsOf } from "./count-lines.js";
+import { sum } from "./sheet.js";
+import { wornFor } from "./signs.js";
 
 /** A line of a list of what to bring. */
 export interface GatherItem {
@@ -22,6 +25,9 @@ export interface GatherView {
   fixings: GatherItem[];
   renew: GatherItem[];
   wear: GatherItem[];
+  /** How many bags with their labels, and how many tags. */
+  bags: number;
+  tags: number;
 }
 
 /** Gathers what to bring for a plan. */
@@ -40,10 +46,13 @@ export function gatherOf(brief: Brief, steps: readonly Step[], words: Words): Ga
     })),
     spares: brief.spares.map(({ note = "", ...one }) => ({ ...one, more: note })),
     fixings: newFixings(steps, words),
+    bags: bagsOf(steps).size,
+    tags: sum(steps.map((step) => (step.phase === "strip" ? joinsOf(step) : 0))),
     renew: brief.renew.map(({ name, why }) => ({ name, more: why })),
-    wear: signs
-      .filter((sign) => sign.worn && stepsOfSign(sign, steps).length > 0)
-      .map(({ code }) => ({ name: words.phrases[`gear-${code}`] ?? code, more: "" })),
+    wear: wornFor([...brief.safety, ...steps.flatMap(({ messages }) => messages)]).map((name) => ({
+      name,
+      more: "",
+    })),
   };
 }
 

@@ -18,6 +18,10 @@ export interface Message {
   avoid: string;
   consequence: string;
   where?: string;
+  /** What to wear against it. */
+  wear?: readonly string[];
+  /** The signs of ISO 7010 that fit it. */
+  signs?: readonly string[];
 }
 
 /** What somebody must release, attend or decide. */

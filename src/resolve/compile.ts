@@ -31,6 +31,8 @@ export interface Place {
   phase: Phase;
   section: string;
   path: Path;
+  /** The heading of this part of the recipe, where it has one. */
+  stage?: string | undefined;
 }
 
 /** Turns one step of a recipe into a step of the plan, or nothing where this car has nothing to do. */
@@ -182,7 +184,7 @@ function assemble(
     id: idOf(place, step, verb, does),
     phase,
     task: data.recipe,
-    title: data.name,
+    title: place.stage ?? data.name,
     position: visit.position,
     verb,
     ...(part ? { part: part.name } : {}),

@@ -113,16 +113,25 @@ const sectionPhase: Record<string, Phase> = {
 
 function compileVisit(compiler: Compiler, visit: Visit): CompiledVisit {
   const { data } = visit.recipe;
-  const one = (section: string, step: RecipeStep, path: (string | number)[]): Compiled[] => {
-    const step2 = compile(
-      compiler,
-      { visit, phase: sectionPhase[section] ?? "repair", section, path },
-      step,
-    );
-    return step2 ? [{ step: step2, raw: step }] : [];
+  const one = (
+    section: string,
+    raw: RecipeStep,
+    path: (string | number)[],
+    stage?: string,
+  ): Compiled[] => {
+    const phase = sectionPhase[section] ?? "repair";
+    const step = compile(compiler, { visit, phase, section, path, stage }, raw);
+    return step ? [{ step, raw }] : [];
   };
   const list = (section: "prepare" | "strip" | "check" | "record" | "work" | "close"): Compiled[] =>
-    (data[section] ?? []).flatMap((step, i) => one(section, step, [section, i]));
+    (data[section] ?? []).flatMap((step, i, all) =>
+      one(
+        section,
+        step,
+        [section, i],
+        all.slice(0, i + 1).findLast((before) => before.stage)?.stage,
+      ),
+    );
   const strip = data.strip ?? [];
   const refit =
     data.refit === undefined || data.refit === "reversed"

@@ -155,26 +155,29 @@ export function fixingFacts(
 ): FixingFacts {
   return {
     kind: fixing.kind,
-    kindName: kind?.name ?? fixing.kind,
-    kindPlural: kind?.plural ?? fixing.kind,
-    size: kind?.size ?? "",
+    ...kindFacts(kind, fixing.kind),
     full,
     present,
     extra,
     sound,
     oneUse: fixing["one-use"] ?? kind?.["one-use"] ?? false,
     where: fixing.where,
-    ...toolsOf(kind),
     ...(fixing.torque === undefined ? {} : { torque: fixing.torque }),
     ...(note === undefined ? {} : { note }),
     ...(instead ? { instead: insteadOf(instead) } : {}),
   };
 }
 
-/** What takes a kind of fastener out, and what puts it in where that is something else. */
-function toolsOf(kind: Kind): Pick<FixingFacts, "tool" | "toolsIn"> {
+/** What a kind of fastener says of every fixing of its kind. */
+function kindFacts(kind: Kind, name: string) {
   const { tool, "tool-in": toolsIn } = kind ?? {};
-  return { ...(tool === undefined ? {} : { tool }), ...(toolsIn === undefined ? {} : { toolsIn }) };
+  return {
+    kindName: kind?.name ?? name,
+    kindPlural: kind?.plural ?? name,
+    size: kind?.size ?? "",
+    ...(tool === undefined ? {} : { tool }),
+    ...(toolsIn === undefined ? {} : { toolsIn }),
+  };
 }
 
 function insteadOf({ name, plural, size = "", tool, out = "undo" }: NonNullable<Kind>): Instead {

@@ -29,6 +29,7 @@ const stepKeys = {
   back: { ...shared("words"), description: "The sentence for the derived way back." },
   count: { type: "integer", minimum: 1 },
   of: { ...shared("words"), description: "What a count of work counts: welds, holes." },
+  stage: { ...shared("words"), description: "The heading under which the work goes on from here." },
   at: shared("position"),
   to: { ...shared("words"), description: "The setting that a move leaves." },
   when: shared("when"),

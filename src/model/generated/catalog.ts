@@ -53,4 +53,12 @@ hazard: string
 avoid: string
 consequence: string
 where?: string
+/**
+ * What to wear against it, one thing each.
+ */
+wear?: string[]
+/**
+ * The safety signs that fit it, by their number in ISO 7010.
+ */
+signs?: ("M003" | "M004" | "M008" | "M009" | "M010" | "M011" | "M013" | "M014" | "M017" | "M019" | "M021" | "M027" | "M046" | "W012" | "W015" | "W017" | "W018" | "W021" | "W022" | "W023" | "W024" | "W027" | "W029" | "W041" | "P002" | "P003" | "P028")[]
 }
