@@ -2,6 +2,8 @@ import { type Brief, type Phase, type Step, phases } from "../model/plan.js";
 import { effectOf } from "../model/verbs.js";
 import { type Words, fillIn } from "../model/words.js";
 import { bagKey, bagsOf } from "./bags.js";
+import { type Guard, guardsOf } from "./guards.js";
+import { closings } from "./moments.js";
 import { remindersOf } from "./reminders.js";
 import { runsOf } from "./runs.js";
 import { type SheetInput, sum } from "./sheet.js";
@@ -21,6 +23,8 @@ export interface BlockView {
 export interface PhaseView {
   phase: Phase;
   title: string;
+  /** The number of its last step. */
+  last: string;
   blocks: BlockView[];
 }
 
@@ -29,20 +33,23 @@ export function phasesOf(input: SheetInput, words: Words): PhaseView[] {
   const bags = bagsOf(input.steps);
   const numbers = numbersOf(input.steps);
   const reminders = remindersOf(input, words);
+  const emptyBy = new Map(closings(input.steps, words).map(({ step, bags }) => [step, bags]));
   const totals = { bags: String(bags.size), off: String(sum(input.count.map((line) => line.off))) };
   const done = input.steps.findIndex((step) => step.id === input.resume?.reached);
   const left = input.steps.slice(done + 1);
-  const view = (step: Step): StepView => {
+  const view = (step: Step, guards: readonly Guard[]): StepView => {
     const at = input.steps.indexOf(step);
     const { hold = 0, pause = 0 } = numbers.get(step.id) ?? {};
     const around = {
       brief: input.brief,
+      guards,
       bag: bags.get(bagKey(step)),
       holdNumber: hold,
       pauseNumber: pause,
       next: input.steps[at + 1],
       totals,
       words,
+      emptyBy: emptyBy.get(step.n) ?? "",
       reminder: reminders.at.get(step.id),
       closeUp: reminders.closeUpAfter === step.id ? reminders.closeUp : undefined,
     };
@@ -50,9 +57,21 @@ export function phasesOf(input: SheetInput, words: Words): PhaseView[] {
   };
   return phases.flatMap((phase) => {
     const mine = left.filter((step) => step.phase === phase);
-    const blocks = runsOf(mine).map((run) => blockView(run, input.brief, words, bags, view));
-    return blocks.length > 0 ? [{ phase, title: words.phases[phase] ?? phase, blocks }] : [];
+    const blocks = photographedOnce(
+      runsOf(mine).map((run) => blockView(run, input.brief, words, bags, view)),
+    );
+    const last = mine.at(-1)?.n ?? "";
+    return last === "" ? [] : [{ phase, title: words.phases[phase] ?? phase, last, blocks }];
   });
+}
+
+/** A part whose work comes in two blocks has its photographs at the first. */
+function photographedOnce(blocks: readonly BlockView[]): BlockView[] {
+  const same = (a: BlockView, b: BlockView): boolean => a.title === b.title && a.side === b.side;
+  return blocks.map((block, i) => ({
+    ...block,
+    photos: block.photos && !blocks.slice(0, i).some((one) => same(one, block)),
+  }));
 }
 
 function numbersOf(steps: readonly Step[]): Map<string, { hold: number; pause: number }> {
@@ -71,7 +90,7 @@ function blockView(
   brief: Brief,
   words: Words,
   bags: ReadonlyMap<string, number>,
-  view: (step: Step) => StepView,
+  view: (step: Step, guards: readonly Guard[]) => StepView,
 ): BlockView {
   const [first] = run;
   const bag = first && bags.get(bagKey(first));
@@ -80,6 +99,7 @@ function blockView(
   const said = (phrase: string, number: number): string =>
     fillIn(words.phrases[phrase] ?? "", { number: String(number) });
   const zones = [...new Set(run.map((step) => step.zone).filter((zone) => zone !== ""))];
+  const guards = guardsOf(run);
   const out = run.some((step) => effectOf(step.verb) === "out");
   return {
     title: first?.title ?? "",
@@ -91,6 +111,6 @@ function blockView(
     ],
     photos: first?.phase === "strip",
     bag: out && bag !== undefined ? String(bag) : "",
-    steps: run.map(view),
+    steps: run.map((step) => view(step, guards.get(step.id) ?? [])),
   };
 }

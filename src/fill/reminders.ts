@@ -6,7 +6,7 @@ import type { SheetInput } from "./sheet.js";
 
 /** A reminder at a step that is easily left out: what, how many, and before what. */
 export interface ReminderView {
-  count: number;
+  what: string;
   hiddenBy: string;
   features: string;
 }
@@ -26,13 +26,15 @@ export interface Reminders {
 const fewest = 3;
 const most = 10;
 
-/** Reminds of the ten steps that show the most features, if they show three at least (both numbers are ours). */
+/** Reminds of the ten steps that show the most features, if they show three at least (both numbers are ours), on each side. */
 export function remindersOf(input: SheetInput, { features, sides }: Words): Reminders {
-  const top = input.ratings.filter((one) => one.features.length >= fewest).slice(0, most);
+  const shown = input.ratings.filter((one) => one.features.length >= fewest);
+  const first = new Set(shown.slice(0, most).map(({ id }) => bothSides(id)));
+  const top = shown.filter(({ id }) => first.has(bothSides(id)));
   const steps = new Map(input.steps.map((step) => [step.id, step]));
   const last = input.steps.filter((step) => step.hides.length > 0 && putsOn(step)).at(-1);
   const view = (rating: Rating): ReminderView => ({
-    count: countOf(steps.get(rating.id)),
+    what: whatOf(steps.get(rating.id)),
     hiddenBy: rating.hiddenBy ?? "",
     features: rating.features.map((name) => features[name] ?? name).join(", "),
   });
@@ -43,9 +45,17 @@ export function remindersOf(input: SheetInput, { features, sides }: Words): Remi
   };
 }
 
-function countOf(step: Step | undefined): number {
-  const fixings = (step?.fixings ?? []).reduce((sum, fixing) => sum + fixing.count, 0);
-  return fixings > 0 ? fixings : (step?.does.length ?? 1);
+/** The name of a step without its side: what is reminded of on one side is reminded of on the other. */
+function bothSides(id: string): string {
+  return id.replace(/\.(left|right)\./, ".");
+}
+
+/** The fixings of a step with their number, or what the step belongs to. */
+function whatOf(step: Step | undefined): string {
+  const named = (step?.fixings ?? []).map(({ count, name, plural }) =>
+    count === 1 ? `1 ${name}` : `${count} ${plural}`,
+  );
+  return named.length > 0 ? named.join(", ") : (step?.title ?? "");
 }
 
 /** What is hidden in each zone, by the names of the tasks and their sides. */

@@ -1,9 +1,10 @@
 import { markOf } from "../figures/format.js";
 import type { Figure } from "../model/figure.js";
-import type { Brief, Hold, Message, Step } from "../model/plan.js";
+import type { Brief, Hold, Step } from "../model/plan.js";
 import { type CountLine, countLines, joinsOf } from "./count-lines.js";
+import { effectOf } from "../model/verbs.js";
 import { type Words, fillIn } from "../model/words.js";
-import { gravestFirst } from "./messages.js";
+import type { Guard } from "./guards.js";
 import type { CloseUpView, ReminderView } from "./reminders.js";
 import { figureHtml, markHtml, marked } from "./marks.js";
 
@@ -19,7 +20,7 @@ export interface StepView {
   n: string;
   /** What the step's box says aloud. */
   done: string;
-  messages: Message[];
+  messages: readonly Guard[];
   saysHtml: string;
   tools: string;
   uses: string;
@@ -29,17 +30,23 @@ export interface StepView {
   noteHtml: string;
   counts: CountLine[];
   joins: number;
+  /** Whether the joins are made again, and their tags taken off. */
+  joining: boolean;
   /** Whether there is something for the count column. */
   counting: boolean;
   tally?: { expect: number; of: string };
   waitHtml: string;
   facts: { field: string; valueHtml: string }[];
   readings: ReadingView[];
+  /** Whether a reading is named so long that each needs a line of its own. */
+  longNames: boolean;
   /** Readings too many to stand in the step: a table, two beside each other. */
   readingRows: ReadingView[][];
   critical: string;
   hold?: HoldView;
   pause?: PauseView;
+  /** The bags that must be empty before it. */
+  emptyBy: string;
   reminder?: ReminderView | undefined;
   closeUp?: CloseUpView | undefined;
 }
@@ -49,6 +56,7 @@ export interface HoldView extends Omit<Hold, "readings"> {
   number: number;
   word: string;
   readings: ReadingView[];
+  longNames: boolean;
   acceptHtml: string;
   next: string;
 }
@@ -63,10 +71,14 @@ export interface PauseView {
 /** What a step's view needs from round about it. */
 export interface Around {
   brief: Brief;
+  /** The messages that are said before it. */
+  guards: readonly Guard[];
   bag: number | undefined;
   holdNumber: number;
   pauseNumber: number;
   next: Step | undefined;
+  /** The bags that must be empty before it. */
+  emptyBy: string;
   totals: Readonly<Record<string, string>>;
   words: Words;
   reminder: ReminderView | undefined;
@@ -88,7 +100,7 @@ export function stepView(step: Step, around: Around): StepView {
   return {
     n: step.n,
     done: fillIn(words.phrases["step-done"] ?? "", { n: step.n }),
-    messages: gravestFirst(step.messages),
+    messages: around.guards,
     saysHtml: marked(step.says, step.figures),
     tools: step.tools.map(toolName).join(", "),
     uses: step.uses.map((use) => supplyName(use.consumable)).join(", "),
@@ -98,6 +110,7 @@ export function stepView(step: Step, around: Around): StepView {
     noteHtml: marked(step.note ?? "", step.figures),
     counts,
     joins,
+    joining: step.does.some(({ verb }) => effectOf(verb) === "make-join"),
     counting: counts.length > 0 || joins > 0 || step.count !== undefined,
     ...(step.count ? { tally: step.count } : {}),
     waitHtml: waitHtml(step),
@@ -106,8 +119,10 @@ export function stepView(step: Step, around: Around): StepView {
       valueHtml: valueHtml(value, figure, words),
     })),
     readings: step.hold || many ? [] : readings,
+    longNames: areLong(readings),
     readingRows: many ? pairsOf(readings) : [],
     critical: step.critical ?? "",
+    emptyBy: around.emptyBy,
     reminder: around.reminder,
     closeUp: around.closeUp,
     ...(step.hold ? { hold: holdView(step.hold, step, around) } : {}),
@@ -115,7 +130,8 @@ export function stepView(step: Step, around: Around): StepView {
   };
 }
 
-function waitHtml({ wait, waitSource }: Step): string {
+/** The time of a wait with its source mark, or a blank for it. */
+export function waitHtml({ wait, waitSource }: Step): string {
   const mark = waitSource === undefined ? "" : markHtml(markOf(waitSource));
   return wait === "" ? "" : `${marked(wait, [])}${mark}`;
 }
@@ -130,6 +146,13 @@ export function valueHtml(
   return [value === undefined ? "" : marked(value, []), quantity]
     .filter((text) => text !== "")
     .join(" ");
+}
+
+/** Longer than half a line beside its blank, at the size of the step text; words take a longer line than a number. */
+function areLong(readings: readonly ReadingView[]): boolean {
+  return readings.some(
+    ({ name, nominal, unit }) => name.length > 20 || nominal !== "" || unit === "",
+  );
 }
 
 function pairsOf<T>(all: readonly T[]): T[][] {
@@ -147,9 +170,11 @@ function readingView(
 }
 
 function holdView(hold: Hold, { figures }: Step, { holdNumber, next, words }: Around): HoldView {
+  const readings = hold.readings.map((one) => readingView(one, words));
   return {
     ...hold,
-    readings: hold.readings.map((one) => readingView(one, words)),
+    readings,
+    longNames: areLong(readings),
     acceptHtml: marked(hold.accept, figures),
     number: holdNumber,
     word: words.phrases[hold.kind] ?? "",

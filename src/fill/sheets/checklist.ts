@@ -1,6 +1,7 @@
+import { joinsOf } from "../count-lines.js";
 import { gatherOf } from "../gather.js";
 import { hoursOf } from "../hours.js";
-import { gravestFirst } from "../messages.js";
+import { messagesOf } from "./hazards.js";
 import { peopleOf } from "../people.js";
 import { phasesOf } from "../phases.js";
 import { type Sheet, headOf } from "../sheet.js";
@@ -14,7 +15,18 @@ export const checklist: Sheet = {
     ...peopleOf(input.steps),
     phases: phasesOf(input, words),
     gather: gatherOf(input.brief, input.steps, words),
-    messages: gravestFirst(input.brief.safety),
+    messages: messagesOf(input, words).filter(
+      ({ word }) => word === "danger" || !input.printed.includes("hazards"),
+    ),
+    uses: {
+      witness: input.steps.some(({ hold }) => hold?.kind === "witness"),
+      decision: input.steps.some(({ hold }) => hold?.kind === "decision"),
+      tags: input.steps.some((step) => joinsOf(step) > 0),
+    },
+    elsewhere: {
+      hazards: input.printed.includes("hazards"),
+      gather: input.printed.includes("gather"),
+    },
     hours: hoursOf(input.steps),
   }),
 };

@@ -1,8 +1,9 @@
 import type { Step, StepFixing } from "../../model/plan.js";
 import type { CountLine } from "../../model/proof.js";
 import { effectOf } from "../../model/verbs.js";
-import { type Words, fillIn } from "../../model/words.js";
+import type { Words } from "../../model/words.js";
 import { bagKey, bagsOf } from "../bags.js";
+import { momentsOf } from "../moments.js";
 import { type Sheet, type SheetInput, type Totals, headOf, totalsOf } from "../sheet.js";
 
 /** One line for each fixing and place, by bag in the order of work, and the moments at which two people count. */
@@ -16,53 +17,6 @@ export const count: Sheet = {
     leaveOuts: leaveOutsOf(input.steps),
   }),
 };
-
-interface Moment {
-  when: string;
-  step: string;
-  what: string;
-}
-
-/** Baseline, before each closing of a hidden space, at each hand-over, and at the end. */
-function momentsOf(steps: readonly Step[], { phrases, sides }: Words): Moment[] {
-  const first = steps.find((step) => step.phase === "strip");
-  const last = steps.findLast((step) => step.hold) ?? steps.at(-1);
-  const bagsBack = lastBackOf(steps);
-  let counted = 0;
-  const at = (step: Step | undefined, when: string, what: string): Moment[] =>
-    step ? [{ when: phrases[when] ?? when, step: step.n, what }] : [];
-  const between = steps.flatMap((step) => {
-    if (step.night) return at(step, "hand-over", phrases["bags-out"] ?? "");
-    const closes = step.hides.length > 0 && ["on", "fit-new"].includes(effectOf(step.verb) ?? "");
-    if (!closes) return [];
-    const place = [step.title, sides[step.position] ?? step.position].filter((one) => one !== "");
-    const here = steps.indexOf(step);
-    const since = bagsBack.filter(({ end }) => end >= counted && end < here);
-    counted = here;
-    const what = [place.join(", "), bagsIn(since, phrases)];
-    return at(step, "before-closing", what.filter((one) => one !== "").join(": "));
-  });
-  return [...at(first, "baseline", ""), ...between, ...at(last, "at-the-end", "")];
-}
-
-/** A bag, and the place in the plan of the step that puts the last of it back. */
-interface BagBack {
-  number: number;
-  end: number;
-}
-
-function lastBackOf(steps: readonly Step[]): BagBack[] {
-  return [...bagsOf(steps)].flatMap(([key, number]) => {
-    const end = steps.findLastIndex((step) => bagKey(step) === key && effectOf(step.verb) === "in");
-    return end < 0 ? [] : [{ number, end }];
-  });
-}
-
-function bagsIn(bags: readonly BagBack[], phrases: Words["phrases"]): string {
-  if (bags.length === 0) return "";
-  const phrase = bags.length === 1 ? "one-bag-back" : "bags-back";
-  return fillIn(phrases[phrase] ?? "", { bags: bags.map(({ number }) => number).join(", ") });
-}
 
 interface Line extends CountLine {
   name: string;

@@ -1,0 +1,61 @@
+import type { Step } from "../model/plan.js";
+import { effectOf } from "../model/verbs.js";
+import type { Words } from "../model/words.js";
+import { bagKey, bagsOf } from "./bags.js";
+import { placeOf } from "./place.js";
+
+/** A moment at which two people count: before which step, what goes on next, and which bags must be empty by then. */
+export interface Moment {
+  step: string;
+  what: string;
+  bags: string;
+}
+
+/**
+ * Before the first part comes off, before each closing of a hidden space behind which a bag was emptied, at each
+ * hand-over, and at the end.
+ */
+export function momentsOf(steps: readonly Step[], words: Words): Moment[] {
+  const { phrases } = words;
+  const first = steps.find((step) => step.phase === "strip");
+  const last = steps.findLast((step) => step.hold) ?? steps.at(-1);
+  const at = (step: Step | undefined, what: string, bags: string): Moment[] =>
+    step ? [{ step: step.n, what: phrases[what] ?? what, bags: phrases[bags] ?? "" }] : [];
+  const nights = steps
+    .filter(({ night }) => night)
+    .flatMap((step) => at(step, "hand-over", "bags-out"));
+  const order = new Map(steps.map((step, i) => [step.n, i]));
+  const between = [...nights, ...closings(steps, words)];
+  return [
+    ...at(first, "baseline", "every-bag"),
+    ...between.sort((a, b) => (order.get(a.step) ?? 0) - (order.get(b.step) ?? 0)),
+    ...at(last, "at-the-end", "every-bag"),
+  ];
+}
+
+/** Before each closing of a hidden space: the bags that were emptied since the one before it. */
+export function closings(steps: readonly Step[], words: Words): Moment[] {
+  const bagsBack = lastBackOf(steps);
+  let counted = 0;
+  return steps.flatMap((step, here) => {
+    const closes = step.hides.length > 0 && ["on", "fit-new"].includes(effectOf(step.verb) ?? "");
+    if (!closes) return [];
+    const since = bagsBack.filter(({ end }) => end >= counted && end < here);
+    counted = here;
+    const bags = since.map(({ number }) => number).join(", ");
+    return bags === "" ? [] : [{ step: step.n, what: placeOf(step, words) || step.title, bags }];
+  });
+}
+
+/** A bag, and the place in the plan of the step that puts the last of it back. */
+interface BagBack {
+  number: number;
+  end: number;
+}
+
+function lastBackOf(steps: readonly Step[]): BagBack[] {
+  return [...bagsOf(steps)].flatMap(([key, number]) => {
+    const end = steps.findLastIndex((step) => bagKey(step) === key && effectOf(step.verb) === "in");
+    return end < 0 ? [] : [{ number, end }];
+  });
+}
