@@ -5,7 +5,10 @@ import { byRole, holdsOf } from "./stops.js";
 export interface People {
   /** The most that one step asks for. */
   people: number;
+  helpers: number;
   lifts: boolean;
+  /** Whether somebody must watch for fire. */
+  watch: boolean;
   /** Who releases holds, and which. */
   roles: { role: string; numbers: string }[];
 }
@@ -17,5 +20,6 @@ export function peopleOf(steps: readonly Step[]): People {
     role,
     numbers: holds.map(({ number }) => number).join(", "),
   }));
-  return { people, lifts: people > 1, roles };
+  const watch = steps.some(({ verb }) => verb === "watch");
+  return { people, lifts: people > 1, helpers: people - 1, watch, roles };
 }

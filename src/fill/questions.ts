@@ -1,6 +1,5 @@
-import type { Brief, Step } from "../model/plan.js";
+import type { Brief, Message, Step } from "../model/plan.js";
 import { type Words, fillIn } from "../model/words.js";
-import { gravestFirst } from "./messages.js";
 import { asksTorque } from "./skills.js";
 
 /** A why-question, and the step at which it can be asked; the answer stands in the plan. */
@@ -9,19 +8,22 @@ export interface Question {
   step: string;
 }
 
+/** As many as can be asked and heard in an hour (the number is ours). */
+const most = 30;
+
 /** Why-questions out of the plan's own facts: what kills first, then what is critical, then the rest. */
 export function questionsOf(brief: Brief, steps: readonly Step[], words: Words): Question[] {
   const all = [
     ...ofOrder(steps),
-    ...ofMessages(steps),
+    ...ofMessages(steps, "danger"),
     ...ofCritical(steps),
-    ...ofFixings(steps),
+    ...ofMessages(steps, "warning"),
     ...brief.tools.flatMap(({ name, why }) =>
       why ? [asked("why-tool", { name }, undefined)] : [],
     ),
     ...brief.renew.map(({ name }) => asked("why-renew", { name }, undefined)),
   ];
-  return all.map(({ key, values, step }) => ({
+  return all.slice(0, most).map(({ key, values, step }) => ({
     asks: fillIn(words.phrases[key] ?? key, values).replaceAll(/_{3,}/g, "…"),
     step: step?.n ?? "",
   }));
@@ -47,15 +49,17 @@ function ofOrder(steps: readonly Step[]): Asked[] {
   ];
 }
 
-function ofMessages(steps: readonly Step[]): Asked[] {
+function ofMessages(steps: readonly Step[], word: Message["word"]): Asked[] {
   const all = steps.flatMap((step) => step.messages.map((message) => ({ message, step })));
-  const grave = gravestFirst(all.map(({ message }) => message))
-    .filter(({ word }) => word === "danger" || word === "warning")
-    .map(({ hazard }) => hazard);
-  return [...new Set(grave)].flatMap((hazard) => {
-    const first = all.find(({ message }) => message.hazard === hazard);
-    return first ? [asked("why-message", { hazard, avoid: first.message.avoid }, first.step)] : [];
-  });
+  const once = new Map(
+    all
+      .filter(({ message }) => message.word === word)
+      .toReversed()
+      .map(({ message: { hazard, avoid }, step }) => [hazard, { hazard, avoid, step }]),
+  );
+  return [...once.values()]
+    .toReversed()
+    .map(({ hazard, avoid, step }) => asked("why-message", { hazard, avoid }, step));
 }
 
 function ofCritical(steps: readonly Step[]): Asked[] {
@@ -64,14 +68,4 @@ function ofCritical(steps: readonly Step[]): Asked[] {
     const step = text && steps.findLast((one) => one.critical === text && !one.hold);
     return step ? [asked("why-critical", { says: step.says }, step)] : [];
   });
-}
-
-function ofFixings(steps: readonly Step[]): Asked[] {
-  const once = steps.flatMap((step) =>
-    step.fixings.filter(({ oneUse }) => oneUse).map(({ plural }) => ({ plural, step })),
-  );
-  const names = [...new Set(once.map(({ plural }) => plural))];
-  return names.map((name) =>
-    asked("why-once", { name }, once.find(({ plural }) => plural === name)?.step),
-  );
 }

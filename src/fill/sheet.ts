@@ -18,6 +18,8 @@ export interface SheetInput {
   ratings: readonly Rating[];
   draft: boolean;
   large: boolean;
+  /** The names of the sheets that are printed together. */
+  printed: readonly string[];
   /** The sheet of labels that bag labels go onto, and the height of its paper in millimetres. */
   labelPaper?: LabelPaper & { paperHeight: number };
   /** Where this pack goes on from one that was printed before. */

@@ -2,6 +2,7 @@ import type { Sheet } from "./sheet.js";
 import { apprentice } from "./sheets/apprentice.js";
 import { checklist } from "./sheets/checklist.js";
 import { count } from "./sheets/count.js";
+import { guide } from "./sheets/guide.js";
 import { handover } from "./sheets/handover.js";
 import { hazards } from "./sheets/hazards.js";
 import { gather } from "./sheets/gather.js";
@@ -14,6 +15,7 @@ import { welds } from "./sheets/welds.js";
 
 /** Every sheet of a pack, in the order in which they lie in it. */
 export const sheets: readonly Sheet[] = [
+  guide,
   worth,
   gather,
   hazards,

@@ -16,8 +16,8 @@ export interface Skill {
   at: string;
   standardHtml: string[];
   critical: string[];
-  /** The hold at which it ends, where a repair is cut at its holds. */
-  upTo: string;
+  /** Somebody can die of it, or it takes two: it is not done alone by a trainee. */
+  neverAlone: boolean;
   /** Nothing in it but holds: no hand of a trainee's belongs there. */
   holdsOnly: boolean;
   /** Who releases its holds; a trainee never does. */
@@ -40,10 +40,10 @@ export function skillsOf(
       title: first?.title ?? "",
       sides: sides.join(", "),
       phase: cut ? (words.phases[first.phase] ?? first.phase) : "",
-      upTo: cut ? String(held.at(-1)?.number ?? "") : "",
       at: stepList(mine, steps, words.phrases["to"] ?? ""),
       standardHtml: standardOf(mine, held, words),
-      critical: unique(mine.map(({ critical = "" }) => critical)),
+      critical: unique([...mine.map(({ critical = "" }) => critical), ...dangersOf(mine)]),
+      neverAlone: dangersOf(mine).length > 0 || mine.some(({ people }) => people > 1),
       holdsOnly: mine.every(({ hold }) => hold !== undefined),
       released: byRole(held).map(({ role, holds: own }) => ({
         role,
@@ -53,21 +53,24 @@ export function skillsOf(
   });
 }
 
-/** Steps of one recipe together, in the order of the plan; a recipe that repairs is cut after each hold and phase. */
+/** Steps of one recipe together, in the order of the plan; a recipe that repairs is cut into its phases and stages. */
 function groupsOf(steps: readonly Step[], repairs: ReadonlySet<string>): Step[][] {
   const groups = new Map<string, Step[]>();
-  let held = 0;
   for (const step of steps) {
-    const { task, phase } = step;
-    const key = repairs.has(task) ? `${task} ${phase} ${held}` : task;
+    const { task, phase, title } = step;
+    const key = repairs.has(task) ? `${task} ${phase} ${title}` : task;
     groups.set(key, [...(groups.get(key) ?? []), step]);
-    if (step.hold && repairs.has(task)) held++;
   }
   return [...groups.values()];
 }
 
 function repairsOf(steps: readonly Step[]): Set<string> {
   return new Set(steps.filter(({ phase }) => phase === "repair").map(({ task }) => task));
+}
+
+function dangersOf(steps: readonly Step[]): string[] {
+  const dangers = steps.flatMap(({ messages }) => messages.filter(({ word }) => word === "danger"));
+  return dangers.map(({ hazard, avoid }) => `${hazard}. ${avoid}`);
 }
 
 function standardOf(

@@ -25,10 +25,11 @@ export async function print(
   file: PlanFile,
   options: PrintOptions,
 ): Promise<Outcome<Printed[]>> {
-  const input = inputOf(file, options, opened.words);
+  const alone = inputOf(file, options, opened.words);
   const wanted = sheets.filter(
-    (sheet) => (options.sheets?.includes(sheet.name) ?? true) && sheet.applies(input),
+    (sheet) => (options.sheets?.includes(sheet.name) ?? true) && sheet.applies(alone),
   );
+  const input = { ...alone, printed: wanted.map(({ name }) => name) };
   const nameOf = (sheet: string): string =>
     [file.car.id, file.job.split("/").at(-1), sheet].filter(Boolean).join("-");
   const filled = wanted.map((sheet) => ({
@@ -118,6 +119,7 @@ function inputOf(file: PlanFile, options: PrintOptions, words: Words): SheetInpu
     ratings: rate(steps),
     draft: draft || !isProven(file),
     large,
+    printed: [],
     ...(labels ? { labelPaper: { ...labels, paperHeight: papers[paper].height } } : {}),
     ...(file.resume ? { resume: file.resume } : {}),
   };

@@ -8,7 +8,8 @@ const parting = new Set(["unplug", "plug-in", "lift-out", "put-in"]);
 /**
  * Which step must come before which, step by step, from what the design says of a plan:
  * phases follow one another and a recipe keeps its own order; what a task needs off comes off first and
- * goes back last; a supply that a step needs live is isolated after it and restored before it.
+ * goes back last; a supply that a step needs live is isolated after it and restored before it; a step that needs
+ * another part on comes after that part is back, one that needs it off before.
  */
 export function orderOf(tasks: readonly Task[]): graphlib.Graph {
   const graph = new graphlib.Graph();
@@ -23,6 +24,12 @@ export function orderOf(tasks: readonly Task[]): graphlib.Graph {
   for (const task of tasks) {
     for (const phase of sections)
       task.steps[phase].forEach((step, i, list) => before(list.slice(0, i).slice(-1), [step]));
+    for (const { step, task: id, back } of task.waitsFor ?? []) {
+      const own = task.steps.refit.filter((one) => one.id === step);
+      const other = tasks.find((one) => one.id === id)?.steps.refit ?? [];
+      if (back) before(other, own);
+      else before(own, other);
+    }
     for (const id of task.after)
       for (const other of tasks.filter((one) => one.id === id)) nest(before, task, other);
   }

@@ -28,7 +28,7 @@ describe("a plan file edited by hand", () => {
       })),
     );
     expect(found.map((d) => d.code)).toEqual(["one-use", "one-use"]);
-    expect(found[0]?.message).toContain("'trim-clip@left' is used once: all 1 must be new, not 0");
+    expect(found[0]?.message).toContain("'trim-clip@right' is used once: all 1 must be new, not 0");
   });
 
   it("cannot leave a hold out [holds]", () => {

@@ -6,7 +6,10 @@ import { filled, labels, repairs, seen } from "./filled.js";
 describe.each(repairs)("the apprentice sign-off of $name", ({ opened, plan }) => {
   const html = filled("apprentice", opened, plan);
   const text = seen(html);
-  const rows = html.split("<tr").map((row) => ({ row, words: seen(row) }));
+  const rows = html
+    .split("<tr")
+    .map((part) => part.split("</tr>")[0] ?? "")
+    .map((row) => ({ row, words: seen(row) }));
 
   it("prints its own five levels", () => {
     const levels = ["told", "watched", "helped", "did under eyes", "did alone"];
@@ -50,22 +53,20 @@ describe.each(repairs)("the apprentice sign-off of $name", ({ opened, plan }) =>
     expect(grave.length).toBeGreaterThan(2);
     for (const { hazard } of grave)
       expect(text).toContain(`The sheet warns: ${hazard}. What can happen, and what do you do?`);
-    for (const { name } of plan.brief.renew) expect(text).toContain(`: ${name}?`);
+    const done = plan.steps.filter(({ hold }) => hold === undefined);
+    const critical = new Set(done.flatMap(({ critical: one = [] }) => one));
+    expect(text.split("What happens on the road if this is done badly?").length - 1).toBe(
+      critical.size,
+    );
     const answers = labels(html).filter((label) => label.startsWith("answer "));
     expect(text).not.toContain("___");
     const questions = html.split('class="why ').length - 1;
-    // A message that stands at many steps is asked about once.
-    const warned = plan.steps.flatMap(({ messages }) =>
-      messages.filter((m) => m.word === "danger" || m.word === "warning"),
-    );
-    const hazards = new Set(warned.map(({ hazard }) => hazard));
-    const critical = new Set(plan.steps.flatMap((step) => step.critical ?? []));
-    expect(questions).toBeGreaterThan(hazards.size + critical.size);
+    expect(questions).toBeGreaterThan(new Set(grave.map(({ hazard }) => hazard)).size);
     expect(answers).toHaveLength(2 * questions);
   });
 
   it("is judged as a whole by somebody else", () => {
-    expect(text).toContain("The assessor has not trained this trainee on this job.");
+    expect(labels(html)).toContain("assessor has not trained this trainee");
     expect(labels(html)).toContain("signature of the assessor");
   });
 });

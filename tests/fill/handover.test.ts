@@ -23,11 +23,15 @@ describe.each(repairs)("the handover note of $name", ({ opened, plan }) => {
       expect(text).toContain(`${String.fromCharCode(65 + i)} ${n} ${night ? "yes" : "no"}`);
   });
 
-  it("gives a line to each critical hold and to the last ones, by number, and to no other", () => {
+  it("gives a line to each hold from the repair on, to each critical one, and to those who permit", () => {
     const holds = plan.steps.filter((step) => step.hold);
-    const wanted = holds.flatMap(({ critical, phase }, i) =>
-      critical || phase === "close" ? [`hold ${i + 1}`] : [],
+    const late = ["repair", "refit", "close"];
+    const wanted = holds.flatMap(({ critical, phase, hold }, i) =>
+      critical || (hold?.kind === "hold" && late.includes(phase)) ? [`hold ${i + 1}`] : [],
     );
+    expect(plan.brief.permits.length).toBeGreaterThan(1);
+    for (const { who } of plan.brief.permits)
+      expect(text).toMatch(new RegExp(`By others .*${who}`));
     const rows = [...html.matchAll(/data-about="(hold \d+)"/g)].map(([, number]) => number);
     expect(wanted.length).toBeGreaterThan(3);
     expect(rows.toSorted()).toEqual(wanted.toSorted());

@@ -38,7 +38,9 @@ describe.each(repairs)("the planning sheets of $name", ({ opened, plan }) => {
   it("the layers put every part that comes off once, and below all that hides it", async () => {
     const html = filled("layers", opened, plan);
     const parts = plan.steps.filter(
-      ({ verb, phase }) => phase === "strip" && ["off", "ease"].includes(verbs[verb]?.effect ?? ""),
+      ({ verb, phase }) =>
+        verb === "cut-out" ||
+        (phase === "strip" && ["off", "ease"].includes(verbs[verb]?.effect ?? "")),
     );
     const layers = html.split('<div class="layer">').slice(1);
     const layerOf = (n: string): number =>
@@ -72,12 +74,12 @@ describe.each(repairs)("the planning sheets of $name", ({ opened, plan }) => {
   it("the worth-it sheet gives the hours of the steps and of the recipe, and leaves the costs to be written in", () => {
     const text = seen(filled("worth", opened, plan));
     const [low, likely, high] = plan.brief.worth?.hours ?? [];
-    expect(text).toContain(`expects ${likely}, from ${low} to ${high}, on any car`);
+    expect(text).toContain(`not only this one: ${likely}, from ${low} to ${high}`);
     const sums = [0, 1, 2].map((i) => {
       const minutes = plan.steps.reduce((sum, step) => sum + (step.minutes[i] ?? 0), 0);
       return Math.round(minutes / 60);
     });
     expect(text).toMatch(new RegExp(`likely ${sums[1]} ?, from ${sums[0]} to ${sums[2]} ?: the`));
-    expect(text).toContain("Do not do it.");
+    expect(text).toContain("do not do it, the car is left safe");
   });
 });

@@ -2,6 +2,8 @@ import { gatherOf } from "../gather.js";
 import { peopleOf } from "../people.js";
 import { type Sheet, headOf } from "../sheet.js";
 
+const coats = ["prime", "paint", "seal", "coat", "wax"];
+
 /** Everything to have ready before the first part comes off. */
 export const gather: Sheet = {
   name: "gather",
@@ -10,5 +12,6 @@ export const gather: Sheet = {
     ...headOf(input),
     gather: gatherOf(input.brief, input.steps, words),
     ...peopleOf(input.steps),
+    coated: input.steps.some(({ verb }) => coats.includes(verb)),
   }),
 };

@@ -14,7 +14,7 @@ export const handover: Sheet = {
   }),
 };
 
-/** Holds on what is critical on the road, and the last ones of the job. */
-function keepsOffTheRoad({ critical, phase }: NumberedHold): boolean {
-  return critical !== "" || phase === "close";
+/** Every hold from the repair on; a hold on what is critical on the road, wherever it stands. */
+function keepsOffTheRoad({ kind, critical, phase }: NumberedHold): boolean {
+  return critical !== "" || (kind === "hold" && ["repair", "refit", "close"].includes(phase));
 }

@@ -17,12 +17,14 @@ interface Box {
   over: string;
 }
 
-function comesOff(step: Step): boolean {
-  return step.phase === "strip" && ["off", "ease"].includes(effectOf(step.verb) ?? "");
+/** Parts that are taken off or laid aside, and the one that is cut out. */
+function comesOff({ phase, verb }: Step): boolean {
+  const effect = effectOf(verb) ?? "";
+  return (phase === "strip" && ["off", "ease"].includes(effect)) || effect === "cut-off";
 }
 
 /** A part lies one layer deeper than the deepest part that hides it. */
-function layersOf({ steps }: SheetInput, words: Words): { number: number; boxes: Box[] }[] {
+function layersOf({ steps, brief }: SheetInput, words: Words): { number: number; boxes: Box[] }[] {
   const parts = steps.filter(comesOff);
   const keyOf = (step: Step): string => step.touches[0] ?? "";
   const depths = new Map<string, number>();
@@ -38,7 +40,7 @@ function layersOf({ steps }: SheetInput, words: Words): { number: number; boxes:
   const boxOf = (step: Step): Box => {
     const under = parts.filter((one) => step.hides.includes(keyOf(one)));
     return {
-      name: nameOf(step, words),
+      name: step.phase === "strip" ? nameOf(step, words) : brief.title,
       step: step.n,
       over: under.map((one) => one.n).join(", "),
     };

@@ -41,9 +41,12 @@ function saidOf({ n, says, figures }: Step): { n: string; saysHtml: string } {
   return { n, saysHtml: marked(says, figures) };
 }
 
+/** A series of so few readings stands on one page (the number is ours). */
+const onOnePage = 9;
+
 /** A series with the holds that follow its readings at once, where they are judged. */
 function seriesView({ steps: taken, readings }: Series, steps: readonly Step[]): object {
   const next = taken.map((step) => steps[steps.indexOf(step) + 1]?.n);
   const judged = holdsOf(steps).filter(({ n }) => next.includes(n));
-  return { taken: taken.map(saidOf), readings, judged };
+  return { taken: taken.map(saidOf), readings, judged, short: readings.length <= onOnePage };
 }

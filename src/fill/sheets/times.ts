@@ -2,7 +2,8 @@ import type { Step } from "../../model/plan.js";
 import type { Words } from "../../model/words.js";
 import { runsOf } from "../runs.js";
 import { type Sheet, headOf, sum } from "../sheet.js";
-import { holdsOf } from "../stops.js";
+import { waitHtml } from "../step-view.js";
+import { type Stop, stopsOf } from "../stops.js";
 
 /** How long each block of the work takes hands on, its waits, and where the work may be left. */
 export const times: Sheet = {
@@ -23,38 +24,32 @@ interface Row {
   low: number;
   likely: number;
   high: number;
-  people: number;
-  /** The hold at which it ends, where a repair is cut at its holds. */
-  upTo: string;
+  /** How many at a time; from fewest to most where the steps differ. */
+  people: string;
   /** The steps with a wait after them, and its time where the plan knows it. */
-  waits: { n: string; known: string }[];
-  night: boolean;
+  waits: { n: string; knownHtml: string }[];
+  /** The pause points in it at which the work may be left for the night. */
+  nights: Stop[];
 }
 
-/** One row for each run of steps of one task, side and phase; the repair itself is cut after each hold. */
+/** One row for each run of steps of one task, side, stage and phase. */
 function rowsOf(steps: readonly Step[], words: Words): Row[] {
-  const holds = holdsOf(steps);
-  return runsOf(steps)
-    .flatMap(cutAtHolds)
-    .flatMap((run) => {
-      const [first] = run;
-      const end = holds.find(({ n }) => n === run.at(-1)?.n);
-      const upTo = first?.phase === "repair" && end ? String(end.number) : "";
-      return first ? [{ ...rowOf(first, run, words), upTo }] : [];
-    });
+  const nights = stopsOf(steps).filter(({ night }) => night);
+  return runsOf(steps).flatMap((run) => {
+    const [first] = run;
+    return first ? [rowOf(first, run, nights, words)] : [];
+  });
 }
 
-function cutAtHolds(run: readonly Step[]): Step[][] {
-  const parts: Step[][] = [[]];
-  for (const step of run) {
-    parts.at(-1)?.push(step);
-    if (step.phase === "repair" && step.hold) parts.push([]);
-  }
-  return parts.filter((part) => part.length > 0);
-}
-
-function rowOf(first: Step, run: readonly Step[], { phases, sides }: Words): Omit<Row, "upTo"> {
+function rowOf(
+  first: Step,
+  run: readonly Step[],
+  nights: readonly Stop[],
+  { phases, sides }: Words,
+): Row {
   const minutes = (i: 0 | 1 | 2): number => Math.round(sum(run.map((step) => step.minutes[i])));
+  const people = run.map((step) => step.people);
+  const [fewest, most] = [Math.min(...people), Math.max(...people)];
   return {
     phase: phases[first.phase] ?? first.phase,
     title: first.title,
@@ -64,11 +59,13 @@ function rowOf(first: Step, run: readonly Step[], { phases, sides }: Words): Omi
     low: minutes(0),
     likely: minutes(1),
     high: minutes(2),
-    people: Math.max(...run.map((step) => step.people)),
-    waits: run.flatMap(({ n, wait }) =>
-      wait === "" ? [] : [{ n, known: wait.includes("__") ? "" : wait }],
+    people: [...new Set([fewest, most])].join("–"),
+    waits: run.flatMap((step) =>
+      step.wait === ""
+        ? []
+        : [{ n: step.n, knownHtml: step.wait.includes("__") ? "" : waitHtml(step) }],
     ),
-    night: run.some((step) => step.night),
+    nights: nights.filter(({ n }) => run.some((step) => step.n === n)),
   };
 }
 

@@ -1,5 +1,6 @@
 import { hoursOf, paidHoursOf } from "../hours.js";
 import { type Sheet, headOf } from "../sheet.js";
+import { holdsOf } from "../stops.js";
 
 /** Whether the job is worth it: hours, skill, risk and cost, before anything comes off. */
 export const worth: Sheet = {
@@ -13,6 +14,7 @@ export const worth: Sheet = {
       hours: hoursOf(input.steps),
       paid: paidHoursOf(input.steps),
       estimate,
+      decisions: holdsOf(input.steps).filter(({ kind }) => kind === "decision"),
     };
   },
 };
