@@ -126,6 +126,8 @@ export interface Brief {
   spares: { name: string; count: number; note?: string }[];
   renew: { name: string; why: string }[];
   waste: string[];
+  /** Words of the job that not everybody knows. */
+  terms: { term: string; means: string }[];
   /** Where the figures of the job come from, by the mark that stands beside them. */
   sources: { mark: string; words: string }[];
   worth?: { hours?: Minutes; skill?: string; risk?: string };

@@ -40,6 +40,7 @@ export function briefOf(input: BriefInput): Brief {
     spares: all((data) => data.spares),
     renew: all((data) => data.renew),
     waste: all((data) => data.waste),
+    terms: all((data) => data.terms),
     sources: sourcesOf(input.steps, input.words),
     ...(recipe.worth === undefined ? {} : { worth: recipe.worth }),
   };

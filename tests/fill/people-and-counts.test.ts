@@ -59,6 +59,12 @@ describe.each(repairs)("who is there and what is counted on $name", ({ opened, p
     expect(Number(paid)).toBeGreaterThanOrEqual(Number(likely));
   });
 
+  it("explains the words of the job in the key of the checklist", () => {
+    const text = seen(filled("checklist", opened, plan));
+    expect(plan.brief.terms.length).toBeGreaterThan(4);
+    for (const { term, means } of plan.brief.terms) expect(text).toContain(`${term} ${means}`);
+  });
+
   it("asks for a torque only where something is tightened", () => {
     const html = filled("apprentice", opened, plan);
     const asked = Number(/Why does the torque.*?\(step ([\d.]+)\)/.exec(html)?.[1]);

@@ -111,6 +111,10 @@ const schema = {
         description: "Worth renewing while it is open.",
       },
       waste: list(shared("words")),
+      terms: {
+        ...list(object({ term: shared("words"), means: shared("words") }, ["term", "means"])),
+        description: "Words of this job that not everybody knows, for the key of the checklist.",
+      },
       safety: list({ anyOf: [shared("name"), shared("message")] }),
       things: {
         type: "object",

@@ -87,6 +87,13 @@ name: string
 why: string
 }[]
 waste?: string[]
+/**
+ * Words of this job that not everybody knows, for the key of the checklist.
+ */
+terms?: {
+term: string
+means: string
+}[]
 safety?: (string | Message)[]
 /**
  * Objects of this recipe's own that its steps act on.

@@ -5,9 +5,9 @@ import type { Path } from "../../../model/source.js";
 import { stepsOf } from "../../steps.js";
 import type { PlacedText } from "../../texts.js";
 
-/** The texts of a recipe that describe the job, its worth, its waste and why a step matters. */
+/** The texts of a recipe that describe the job, its worth, its waste, its terms and why a step matters. */
 export function describedInRecipe(recipe: RecipeFile): PlacedText[] {
-  const { about, worth, permits = [], renew = [], waste = [] } = recipe;
+  const { about, worth, permits = [], renew = [], waste = [], terms = [] } = recipe;
   return [
     ...written(about, "about"),
     ...written(worth?.skill, "worth", "skill"),
@@ -15,6 +15,7 @@ export function describedInRecipe(recipe: RecipeFile): PlacedText[] {
     ...permits.flatMap(({ what }, i) => written(what, "permits", i, "what")),
     ...renew.flatMap(({ why }, i) => written(why, "renew", i, "why")),
     ...waste.flatMap((text, i) => written(text, "waste", i)),
+    ...terms.flatMap(({ means }, i) => written(means, "terms", i, "means")),
     ...stepsOf(recipe).flatMap(({ step, path }) => [
       ...written(step.critical, ...path, "critical"),
       ...written(step.reason, ...path, "reason"),
