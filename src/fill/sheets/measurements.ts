@@ -42,7 +42,7 @@ function saidOf({ n, says, figures }: Step): { n: string; saysHtml: string } {
 }
 
 /** A series of so few readings stands on one page (the number is ours). */
-const onOnePage = 9;
+const onOnePage = 4;
 
 /** A series with the holds that follow its readings at once, where they are judged. */
 function seriesView({ steps: taken, readings }: Series, steps: readonly Step[]): object {
