@@ -3,6 +3,7 @@ import type { Brief, Step } from "../model/plan.js";
 import type { Words } from "../model/words.js";
 import { bagsOf } from "./bags.js";
 import { joinsOf } from "./count-lines.js";
+import { allMessages } from "./messages.js";
 import { sum } from "./sheet.js";
 import { wornFor } from "./signs.js";
 
@@ -49,7 +50,7 @@ export function gatherOf(brief: Brief, steps: readonly Step[], words: Words): Ga
     bags: bagsOf(steps).size,
     tags: sum(steps.map((step) => (step.phase === "strip" ? joinsOf(step) : 0))),
     renew: brief.renew.map(({ name, why }) => ({ name, more: why })),
-    wear: wornFor([...brief.safety, ...steps.flatMap(({ messages }) => messages)]).map((name) => ({
+    wear: wornFor(allMessages({ brief, steps })).map((name) => ({
       name,
       more: "",
     })),

@@ -1,5 +1,5 @@
 import type { Message, Step } from "../model/plan.js";
-import { gravestFirst } from "./messages.js";
+import { gravestFirst, messageKey, says } from "./messages.js";
 
 /** A safety message as it stands before a step, or before several that follow one another. */
 export interface Guard extends Message {
@@ -19,12 +19,14 @@ export function guardsOf(run: readonly Step[]): Map<string, Guard[]> {
   const guards = new Map<string, Guard[]>();
   const spoken = new Map<string, number>();
   for (const [at, step] of run.entries()) {
-    const mine = gravestFirst(step.messages).filter((one) => (spoken.get(keyOf(one)) ?? -1) < at);
+    const mine = gravestFirst(step.messages).filter(
+      (one) => (spoken.get(messageKey(one)) ?? -1) < at,
+    );
     guards.set(
       step.id,
       mine.map((message) => {
         const end = lastGuarded(run, at, message);
-        spoken.set(keyOf(message), end);
+        spoken.set(messageKey(message), end);
         return end === at ? message : { ...message, from: step.n, upTo: run[end]?.n ?? "" };
       }),
     );
@@ -40,13 +42,4 @@ function lastGuarded(run: readonly Step[], at: number, message: Message): number
 
 function stops({ hold, checks }: Step): boolean {
   return hold !== undefined || checks.length > 0;
-}
-
-function says({ messages }: Step, message: Message): boolean {
-  return messages.some((one) => keyOf(one) === keyOf(message));
-}
-
-/** What makes a message the same as another; one other word makes another message. */
-export function keyOf({ word, hazard, avoid, consequence, where = "" }: Message): string {
-  return JSON.stringify([word, hazard, avoid, consequence, where]);
 }

@@ -21,14 +21,12 @@ export function momentsOf(steps: readonly Step[], words: Words): Moment[] {
   const last = steps.findLast((step) => step.hold) ?? steps.at(-1);
   const at = (step: Step | undefined, what: string, bags: string): Moment[] =>
     step ? [{ step: step.n, what: phrases[what] ?? what, bags: phrases[bags] ?? "" }] : [];
-  const nights = steps
-    .filter(({ night }) => night)
-    .flatMap((step) => at(step, "hand-over", "bags-out"));
-  const order = new Map(steps.map((step, i) => [step.n, i]));
-  const between = [...nights, ...closings(steps, words)];
+  const closing = new Map(closings(steps, words).map((moment) => [moment.step, moment]));
   return [
     ...at(first, "baseline", "every-bag"),
-    ...between.sort((a, b) => (order.get(a.step) ?? 0) - (order.get(b.step) ?? 0)),
+    ...steps.flatMap((step) =>
+      step.night ? at(step, "hand-over", "bags-out") : (closing.get(step.n) ?? []),
+    ),
     ...at(last, "at-the-end", "every-bag"),
   ];
 }

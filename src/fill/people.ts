@@ -5,8 +5,8 @@ import { byRole, holdsOf } from "./stops.js";
 export interface People {
   /** The most that one step asks for. */
   people: number;
+  /** How many of them help. */
   helpers: number;
-  lifts: boolean;
   /** Whether somebody must watch for fire. */
   watch: boolean;
   /** Who releases holds, and which. */
@@ -21,5 +21,5 @@ export function peopleOf(steps: readonly Step[]): People {
     numbers: holds.map(({ number }) => number).join(", "),
   }));
   const watch = steps.some(({ verb }) => verb === "watch");
-  return { people, lifts: people > 1, helpers: people - 1, watch, roles };
+  return { people, helpers: people - 1, watch, roles };
 }

@@ -28,10 +28,11 @@ const most = 10;
 
 /** Reminds of the ten steps that show the most features, if they show three at least (both numbers are ours), on each side. */
 export function remindersOf(input: SheetInput, { features, sides }: Words): Reminders {
-  const shown = input.ratings.filter((one) => one.features.length >= fewest);
-  const first = new Set(shown.slice(0, most).map(({ id }) => bothSides(id)));
-  const top = shown.filter(({ id }) => first.has(bothSides(id)));
   const steps = new Map(input.steps.map((step) => [step.id, step]));
+  const sideless = ({ id }: Rating): string => withoutSide(id, steps.get(id));
+  const shown = input.ratings.filter((one) => one.features.length >= fewest);
+  const first = new Set(shown.slice(0, most).map(sideless));
+  const top = shown.filter((one) => first.has(sideless(one)));
   const last = input.steps.filter((step) => step.hides.length > 0 && putsOn(step)).at(-1);
   const view = (rating: Rating): ReminderView => ({
     what: whatOf(steps.get(rating.id)),
@@ -46,8 +47,8 @@ export function remindersOf(input: SheetInput, { features, sides }: Words): Remi
 }
 
 /** The name of a step without its side: what is reminded of on one side is reminded of on the other. */
-function bothSides(id: string): string {
-  return id.replace(/\.(left|right)\./, ".");
+function withoutSide(id: string, step: Step | undefined): string {
+  return step?.position ? id.replace(`.${step.position}.`, ".") : id;
 }
 
 /** The fixings of a step with their number, or what the step belongs to. */

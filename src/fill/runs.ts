@@ -7,9 +7,9 @@ export function runsOf(steps: readonly Step[]): Step[][] {
   for (const step of steps) {
     const last = all.at(-1);
     const [head] = last ?? [];
-    const same = head && bagKey(head) === bagKey(step) && head.phase === step.phase;
-    const goesOn = same && head.title === step.title;
-    if (last && goesOn) last.push(step);
+    const same =
+      head?.phase === step.phase && head.title === step.title && bagKey(head) === bagKey(step);
+    if (last && same) last.push(step);
     else all.push([step]);
   }
   return all;

@@ -34,6 +34,7 @@ export function skillsOf(
   return groupsOf(steps, repairs).map((mine) => {
     const [first] = mine;
     const held = holds.filter(({ n }) => mine.some((step) => step.n === n));
+    const dangers = dangersOf(mine);
     const sides = unique(mine.map(({ position }) => words.sides[position] ?? position));
     const cut = first !== undefined && repairs.has(first.task);
     return {
@@ -42,8 +43,8 @@ export function skillsOf(
       phase: cut ? (words.phases[first.phase] ?? first.phase) : "",
       at: stepList(mine, steps, words.phrases["to"] ?? ""),
       standardHtml: standardOf(mine, held, words),
-      critical: unique([...mine.map(({ critical = "" }) => critical), ...dangersOf(mine)]),
-      neverAlone: dangersOf(mine).length > 0 || mine.some(({ people }) => people > 1),
+      critical: unique([...mine.map(({ critical = "" }) => critical), ...dangers]),
+      neverAlone: dangers.length > 0 || mine.some(({ people }) => people > 1),
       holdsOnly: mine.every(({ hold }) => hold !== undefined),
       released: byRole(held).map(({ role, holds: own }) => ({
         role,

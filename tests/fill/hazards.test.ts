@@ -84,6 +84,12 @@ describe.each(repairs)("the hazard sheet of $name", ({ opened, plan }) => {
 describe("the table of signs", () => {
   const phrases = readFileSync("templates/words.en.yaml", "utf8");
 
+  it("is that of the schema, so that no sign of a message is lost on paper", () => {
+    const shared = JSON.parse(readFileSync("schemas/shared.schema.json", "utf8"));
+    const known: string[] = shared.$defs.message.properties.signs.items.enum;
+    expect(signs.map(({ code }) => code)).toEqual(known);
+  });
+
   it.each(signs)("has words for $code", ({ code }) => {
     expect(phrases).toMatch(new RegExp(`^  sign-${code}: \\S`, "m"));
   });

@@ -1,7 +1,7 @@
 import { joinsOf } from "../count-lines.js";
 import { gatherOf } from "../gather.js";
 import { hoursOf } from "../hours.js";
-import { messagesOf } from "./hazards.js";
+import { placedMessages } from "../messages.js";
 import { peopleOf } from "../people.js";
 import { phasesOf } from "../phases.js";
 import { type Sheet, headOf } from "../sheet.js";
@@ -15,7 +15,7 @@ export const checklist: Sheet = {
     ...peopleOf(input.steps),
     phases: phasesOf(input, words),
     gather: gatherOf(input.brief, input.steps, words),
-    messages: messagesOf(input, words).filter(
+    messages: placedMessages(input, words).filter(
       ({ word }) => word === "danger" || !input.printed.includes("hazards"),
     ),
     uses: {

@@ -1,4 +1,3 @@
-import { peopleOf } from "../people.js";
 import { type Sheet, headOf } from "../sheet.js";
 
 /** One page that tells what each sheet of the pack is for, who carries it and which one is the record. */
@@ -7,7 +6,6 @@ export const guide: Sheet = {
   applies: () => true,
   view: (input) => ({
     ...headOf(input),
-    ...peopleOf(input.steps),
     has: Object.fromEntries(input.printed.map((name) => [name, true])),
   }),
 };
