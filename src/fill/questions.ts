@@ -49,17 +49,15 @@ function ofOrder(steps: readonly Step[]): Asked[] {
   ];
 }
 
+/** Each hazard once, at the first step that says it, in the order of the work. */
 function ofMessages(steps: readonly Step[], word: Message["word"]): Asked[] {
-  const all = steps.flatMap((step) => step.messages.map((message) => ({ message, step })));
-  const once = new Map(
-    all
-      .filter(({ message }) => message.word === word)
-      .toReversed()
-      .map(({ message: { hazard, avoid }, step }) => [hazard, { hazard, avoid, step }]),
+  const said = steps.flatMap((step) =>
+    step.messages.filter((message) => message.word === word).map((message) => ({ message, step })),
   );
-  return [...once.values()]
-    .toReversed()
-    .map(({ hazard, avoid, step }) => asked("why-message", { hazard, avoid }, step));
+  const hazards = said.map(({ message }) => message.hazard);
+  return said
+    .filter(({ message }, at) => hazards.indexOf(message.hazard) === at)
+    .map(({ message: { hazard, avoid }, step }) => asked("why-message", { hazard, avoid }, step));
 }
 
 function ofCritical(steps: readonly Step[]): Asked[] {
