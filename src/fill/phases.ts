@@ -28,6 +28,9 @@ export interface PhaseView {
   blocks: BlockView[];
 }
 
+/** Who counts before a step counts with a second person. */
+const twoCount = 2;
+
 /** The phases of a plan with their blocks and steps; empty phases are left out. */
 export function phasesOf(input: SheetInput, words: Words): PhaseView[] {
   const bags = bagsOf(input.steps);
@@ -47,6 +50,7 @@ export function phasesOf(input: SheetInput, words: Words): PhaseView[] {
       holdNumber: hold,
       pauseNumber: pause,
       next: input.steps[at + 1],
+      steps: input.steps,
       totals,
       words,
       emptyBy: emptyBy.get(step.n) ?? "",
@@ -95,11 +99,14 @@ function blockView(
   const [first] = run;
   const bag = first && bags.get(bagKey(first));
   const minutes = Math.round(sum(run.map((step) => step.minutes[1])));
-  const people = Math.max(1, ...run.map((step) => step.people));
+  const guards = guardsOf(run);
+  const steps = run.map((step) => view(step, guards.get(step.id) ?? []));
+  const people = Math.max(
+    ...steps.map((step) => Math.max(step.people, step.emptyBy === "" ? 1 : twoCount)),
+  );
   const said = (phrase: string, number: number): string =>
     fillIn(words.phrases[phrase] ?? "", { number: String(number) });
   const zones = [...new Set(run.map((step) => step.zone).filter((zone) => zone !== ""))];
-  const guards = guardsOf(run);
   const out = run.some((step) => effectOf(step.verb) === "out");
   return {
     title: first?.title ?? "",
@@ -111,6 +118,6 @@ function blockView(
     ],
     photos: first?.phase === "strip",
     bag: out && bag !== undefined ? String(bag) : "",
-    steps: run.map((step) => view(step, guards.get(step.id) ?? [])),
+    steps,
   };
 }

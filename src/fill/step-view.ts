@@ -6,6 +6,7 @@ import { effectOf } from "../model/verbs.js";
 import { type Words, fillIn } from "../model/words.js";
 import type { Guard } from "./guards.js";
 import type { CloseUpView, ReminderView } from "./reminders.js";
+import { stepList } from "./step-list.js";
 import { figureHtml, markHtml, marked } from "./marks.js";
 
 /** A reading to write down, as the template reads it. */
@@ -66,6 +67,8 @@ export interface PauseView {
   letter: string;
   night: boolean;
   checks: string[];
+  /** The numbers of the steps that are done again before work on a new day. */
+  again: string;
 }
 
 /** What a step's view needs from round about it. */
@@ -77,6 +80,7 @@ export interface Around {
   holdNumber: number;
   pauseNumber: number;
   next: Step | undefined;
+  steps: readonly Step[];
   /** The bags that must be empty before it. */
   emptyBy: string;
   totals: Readonly<Record<string, string>>;
@@ -182,12 +186,17 @@ function holdView(hold: Hold, { figures }: Step, { holdNumber, next, words }: Ar
   };
 }
 
-function pauseView(step: Step, { pauseNumber, totals }: Around): PauseView {
+function pauseView(step: Step, { pauseNumber, totals, steps, words }: Around): PauseView {
   const fill = (text: string): string =>
     text.replaceAll(/\{([a-z]+)\}/g, (all, name: string) => totals[name] ?? all);
   return {
     letter: String.fromCharCode(64 + pauseNumber),
     night: step.night,
     checks: step.checks.map(fill),
+    again: stepList(
+      steps.filter(({ id }) => step.again.includes(id)),
+      steps,
+      words.phrases["to"] ?? "to",
+    ),
   };
 }

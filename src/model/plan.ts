@@ -88,6 +88,8 @@ export interface Step {
   facts: { field: string; value?: string; figure?: Figure }[];
   readings: { name: string; figure?: Figure }[];
   checks: string[];
+  /** The steps, by their id, that are done again before work on a new day. */
+  again: string[];
   night: boolean;
   count?: { expect: number; of: string };
   found: string[];

@@ -13,6 +13,7 @@ import { fixingsOf } from "./step-fixings.js";
 import type { Scope, Visit } from "./closure.js";
 import { holdOf } from "./hold.js";
 import { type RecipeStep, targetsOf, verbsOf } from "../model/recipe-step.js";
+import { stepsOf } from "../model/recipe-steps.js";
 import { sentence, withFigures } from "./sentence.js";
 import { referTo } from "./things.js";
 import { matches } from "./when.js";
@@ -196,6 +197,9 @@ function assemble(
     tools: [...new Set(step.tools ?? things.flatMap((thing) => toolsOf(verb, thing)))],
     ...(hold ? { hold } : {}),
     ...printed(compiler, step),
+    again: stepsOf(data)
+      .filter((one) => step.again?.includes(one.step.id ?? ""))
+      .map((one) => idOf({ visit, section: String(one.path[0]) }, one.step, "", [])),
     found: foundNotes(compiler, does, things),
     ...(critical === undefined ? {} : { critical }),
     people: peopleOf(step, verb, part),
@@ -247,8 +251,12 @@ function printed(compiler: Compiler, step: RecipeStep): Printed {
   };
 }
 
-function idOf(place: Place, step: RecipeStep, verb: string, does: readonly Change[]): string {
-  const { visit, section } = place;
+function idOf(
+  { visit, section }: Pick<Place, "visit" | "section">,
+  step: RecipeStep,
+  verb: string,
+  does: readonly Change[],
+): string {
   const side = visit.position === "" ? "" : `.${visit.position}`;
   const objects = [...new Set(does.map((change) => change.object))].join("+");
   const setting = step.to === undefined ? "" : `-${step.to.replaceAll(" ", "-")}`;

@@ -50,6 +50,7 @@ function byHand(
     facts: [],
     readings: [],
     checks: [],
+    again: [],
     found: [],
     fixings: [],
     hides: [],

@@ -2,7 +2,7 @@ import type { Figure, RecipeFile } from "../model/generated/recipe.js";
 import type { Library } from "../model/library.js";
 import type { Path, Source } from "../model/source.js";
 import { fixingsOf } from "./inventory.js";
-import { type Placed, stepsOf } from "./steps.js";
+import { type Placed, stepsOf } from "../model/recipe-steps.js";
 
 /** A figure of the library and where it stands. */
 export interface PlacedFigure {

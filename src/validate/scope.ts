@@ -5,7 +5,7 @@ import { namesOf } from "../model/names.js";
 import { targetsOf, verbOf } from "../model/recipe-step.js";
 import { stateWords, verbs } from "../model/verbs.js";
 import { positionsOf } from "./inventory.js";
-import { stepsOf } from "./steps.js";
+import { stepsOf } from "../model/recipe-steps.js";
 
 /** What the recipes of some ranges may name. */
 export interface Known {

@@ -1,5 +1,5 @@
 import type { Path } from "../model/source.js";
-import type { Placed } from "./steps.js";
+import type { Placed } from "../model/recipe-steps.js";
 
 /** A sentence that a step prints, and where it stands. */
 export interface PlacedText {

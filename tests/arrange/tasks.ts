@@ -30,6 +30,7 @@ export function blankStep(id: string, phase: Phase, verb: string, dice: number):
     verb,
     says: id,
     checks: [],
+    again: [],
     found: [],
     position: ["", "left", "right"][dice % 3] ?? "",
     does: [{ verb, object: id, place: "" }],

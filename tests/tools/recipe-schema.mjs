@@ -62,6 +62,11 @@ const stepKeys = {
   "looks-at": list(target),
   checks: { ...list(shared("words")), minItems: 1, maxItems: 9 },
   night: { type: "boolean", description: "The work may be left here overnight." },
+  again: {
+    ...list(shared("name")),
+    minItems: 1,
+    description: "Steps of this recipe, by their id, that are done again before work on a new day.",
+  },
   choices: { ...list(shared("words")), minItems: 2 },
   readings: list(object({ name: shared("words"), figure: shared("figure") }, ["name"])),
   facts: {
@@ -132,10 +137,13 @@ const schema = {
     ["recipe", "name"],
   ),
   $defs: {
-    step: object({
-      ...Object.fromEntries(Object.keys(verbs).map((v) => [v, targets])),
-      ...stepKeys,
-    }),
+    step: {
+      ...object({
+        ...Object.fromEntries(Object.keys(verbs).map((v) => [v, targets])),
+        ...stepKeys,
+      }),
+      dependentRequired: { again: ["checks"] },
+    },
   },
 };
 writeFileSync("schemas/recipe.schema.json", JSON.stringify(schema, null, 2) + "\n");

@@ -305,6 +305,14 @@ checks?: [string]|[string, string]|[string, string, string]|[string, string, str
  */
 night?: boolean
 /**
+ * Steps of this recipe, by their id, that are done again before work on a new day.
+ * 
+ * @minItems 1
+ * 
+ * Items: A name: small letters, figures and hyphens.
+ */
+again?: [string, ...(string)[]]
+/**
  * @minItems 2
  */
 choices?: [string, string, ...(string)[]]

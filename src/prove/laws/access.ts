@@ -4,7 +4,7 @@ import { breachIf } from "../law.js";
 import { unmet } from "../needs.js";
 import { type State, isOff } from "../state.js";
 
-/** Law 1: a part comes off only when all that holds or covers it, on this car, is off. */
+/** Law 1: a part comes off, and a surface is worked on, only when all that holds or covers it, on this car, is off. */
 export const access: Law = {
   law: 1,
   code: "access",
@@ -42,7 +42,7 @@ const reaching = [
 ];
 
 function covered({ world, state, thing, effect }: Moment): Breach[] {
-  if (!reaching.includes(effect)) return [];
+  if (!reaching.includes(effect) && thing.is !== "surface") return [];
   const target = thing.host ?? thing.key;
   const covers = [...new Set([...coversOf(world, thing.key), ...coversOf(world, target)])];
   return covers

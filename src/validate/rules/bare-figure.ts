@@ -1,6 +1,6 @@
 import type { Source } from "../../model/source.js";
 import { type Report, type Rule, spanInside } from "../rule.js";
-import { stepsOf } from "../steps.js";
+import { stepsOf } from "../../model/recipe-steps.js";
 import { type PlacedText, factsOf, textsOf } from "../texts.js";
 
 /** A number with a unit goes through a figure, which has a source; it is never typed into a text. */

@@ -1,6 +1,6 @@
 import { didYouMean } from "../../diagnostics/nearest.js";
 import { type Rule, spanInside } from "../rule.js";
-import { stepsOf } from "../steps.js";
+import { stepsOf } from "../../model/recipe-steps.js";
 import { textsOf } from "../texts.js";
 
 /** Each `{name}` in a sentence is a figure of the same step. */

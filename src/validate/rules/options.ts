@@ -6,7 +6,7 @@ import { type Filed, rangesOf } from "../../model/library.js";
 import type { Path, Source } from "../../model/source.js";
 import { entries, fixingsOf, joinsOf } from "../inventory.js";
 import type { Report, Rule } from "../rule.js";
-import { stepsOf } from "../steps.js";
+import { stepsOf } from "../../model/recipe-steps.js";
 
 type When = NonNullable<RecipeFile["when"]>;
 type Options = RangeFile["options"];

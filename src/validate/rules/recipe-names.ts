@@ -5,7 +5,7 @@ import type { Path } from "../../model/source.js";
 import { position, stateNeed, target } from "../references.js";
 import { type Reference, type Report, type Rule, lookUp } from "../rule.js";
 import { type Known, isForRange, knownTo } from "../scope.js";
-import { stepsOf } from "../steps.js";
+import { type Placed, stepsOf } from "../../model/recipe-steps.js";
 
 /** A recipe names only what its range, it itself or a fellow recipe declares. */
 export const recipeNames: Rule = {
@@ -15,11 +15,26 @@ export const recipeNames: Rule = {
       if (library.ranges.length === 0 && isForRange(recipe)) noRange(recipe, report);
       if (library.ranges.length === 0) continue;
       const known = knownTo(library, recipe);
-      const steps = stepsOf(recipe.data).flatMap(({ step, path }) => ofStep(known, step, path));
-      lookUp(recipe.source, [...ofRecipe(known, recipe.data), ...steps], report);
+      const placed = stepsOf(recipe.data);
+      const steps = placed.flatMap(({ step, path }) => ofStep(known, step, path));
+      const references = [...ofRecipe(known, recipe.data), ...steps, ...doneAgain(placed)];
+      lookUp(recipe.source, references, report);
     }
   },
 };
+
+/** What a pause point asks for again is a step above it. */
+function doneAgain(placed: readonly Placed[]): Reference[] {
+  const ids = placed.map(({ step }) => step.id ?? "");
+  return placed.flatMap(({ step, path }, at) =>
+    (step.again ?? []).map((name, i) => ({
+      name,
+      path: [...path, "again", i],
+      known: ids.slice(0, at).filter((id) => id !== ""),
+      lacks: "This recipe has, above the pause point, no step with the id",
+    })),
+  );
+}
 
 function noRange({ source, data }: Library["recipes"][number], report: Report): void {
   report({

@@ -3,7 +3,7 @@ import type { RecipeFile } from "../../model/generated/recipe.js";
 import { verbOf } from "../../model/recipe-step.js";
 import { effectOf } from "../../model/verbs.js";
 import type { Report, Rule } from "../rule.js";
-import { type Placed, stepsOf } from "../steps.js";
+import { type Placed, stepsOf } from "../../model/recipe-steps.js";
 
 /** Only a role that may release stands at a hold, a witness point or a decision. */
 export const releases: Rule = {

@@ -2,7 +2,7 @@ import type { RecipeFile } from "../../model/generated/recipe.js";
 import type { Catalog } from "../../model/library.js";
 import type { Path } from "../../model/source.js";
 import { type Reference, type Rule, lookUp } from "../rule.js";
-import { type Placed, stepsOf } from "../steps.js";
+import { type Placed, stepsOf } from "../../model/recipe-steps.js";
 
 /** Tools, consumables, roles and messages that recipes name stand in a catalog. */
 export const shopNames: Rule = {

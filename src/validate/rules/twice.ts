@@ -4,7 +4,7 @@ import { targetsOf, verbOf } from "../../model/recipe-step.js";
 import { effectOf } from "../../model/verbs.js";
 import { entries, fixingsOf, joinsOf } from "../inventory.js";
 import type { Rule } from "../rule.js";
-import { stepsOf } from "../steps.js";
+import { stepsOf } from "../../model/recipe-steps.js";
 
 /** No name is used twice where it would then mean two things. */
 export const twice: Rule = {

@@ -24,9 +24,9 @@ const belt = jobOf({
   everyJob: true,
 });
 
-/** A change written in by hand, behind the step that makes another one. */
+/** A change written in by hand, behind the last step that makes another one. */
 function after({ steps }: MadeJob, verb: string, ...does: Partial<Change>[]): Step[] {
-  const i = steps.findIndex((step) => step.does.some((one) => one.verb === verb));
+  const i = steps.findLastIndex((step) => step.does.some((one) => one.verb === verb));
   const step = steps[i];
   if (!step) throw new Error(`no step does ${verb}`);
   const added = does.map((one): Step => {
@@ -55,6 +55,12 @@ const spots: Spot[] = [
     name: "a part is cut out with its screws in",
     job: paint,
     steps: after(paint, "shield", { verb: "cut-out", object: "box" }),
+    law: 1,
+  },
+  {
+    name: "a surface is wiped while a part still hides it",
+    job: paint,
+    steps: after(paint, "undo", { verb: "wipe", object: "floor" }),
     law: 1,
   },
   {

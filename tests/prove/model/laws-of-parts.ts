@@ -16,7 +16,7 @@ export function unmet(tale: Tale, law: 1 | 6 | 15): boolean {
 
 /**
  * Law 1: a part comes off only when all that holds or covers it is off. The plan is simulated (part 3 of the
- * design), so what lies under a cover is out of reach both ways, and nothing holds a part that is not there.
+ * design), so what lies under a cover is out of reach both ways, for work on a surface too, and nothing holds a part that is not there.
  */
 export function access(tale: Tale): boolean {
   const held = ({ thing, at }: Event): boolean =>
@@ -40,7 +40,8 @@ const reaching: readonly Effect[] = [
 ];
 
 function isCovered(tale: Tale, { key, thing, at, effect }: Event): boolean {
-  if (effect === undefined || !reaching.includes(effect)) return false;
+  const worksOnIt = thing?.is === "surface";
+  if (effect === undefined || !(worksOnIt || reaching.includes(effect))) return false;
   return tale
     .all("part")
     .filter(({ hides }) => hides.includes(key) || hides.includes(thing?.host ?? ""))

@@ -2,7 +2,7 @@ import type { CatalogFile } from "../../../model/generated/catalog.js";
 import type { RangeFile } from "../../../model/generated/range.js";
 import type { RecipeFile } from "../../../model/generated/recipe.js";
 import type { Path } from "../../../model/source.js";
-import { stepsOf } from "../../steps.js";
+import { stepsOf } from "../../../model/recipe-steps.js";
 import type { PlacedText } from "../../texts.js";
 
 /** The texts of a recipe that describe the job, its worth, its waste, its terms and why a step matters. */

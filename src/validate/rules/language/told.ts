@@ -1,6 +1,6 @@
 import type { Library } from "../../../model/library.js";
 import type { Path, Source } from "../../../model/source.js";
-import { type Placed, stepsOf } from "../../steps.js";
+import { type Placed, stepsOf } from "../../../model/recipe-steps.js";
 import { type PlacedText, textsOf } from "../../texts.js";
 import { describedInCatalog, describedInRange, describedInRecipe } from "./described.js";
 import { sentencesOf } from "./sentences.js";

@@ -1,6 +1,6 @@
-import type { RecipeFile } from "../model/generated/recipe.js";
-import type { RecipeStep } from "../model/recipe-step.js";
-import type { Path } from "../model/source.js";
+import type { RecipeFile } from "./generated/recipe.js";
+import type { RecipeStep } from "./recipe-step.js";
+import type { Path } from "./source.js";
 
 const sections = ["prepare", "strip", "check", "record", "work", "close"] as const;
 
