@@ -10,6 +10,8 @@ const codes = {
   none: [60, 35],
 } as const;
 
+const metresToTheFoot = 0.3048;
+
 /** How long somebody watches for fire after hot work, and how far around it. */
 export const fireWatch = figure({
   name: "fire-watch",
@@ -20,9 +22,10 @@ export const fireWatch = figure({
       "none",
     ),
   },
-  formula: "table by code; 60 min where none is chosen",
+  formula:
+    "table by code; 60 min where none is chosen; 1 ft = 0.3048 m, rounded up to whole metres",
   source:
-    "osha: 29 CFR 1910.252(a)(2)(iii); osha-shipyard: 29 CFR 1915.504(b) and (c); nfpa-51b-2014 and nfpa-51b-2019: NFPA 51B of that edition (2019: 5.6.3, further monitoring up to 3 h where the permit says so); none: the longest of these.",
+    "osha: 29 CFR 1910.252(a)(2)(iii), radius (a)(2)(vii); osha-shipyard: 29 CFR 1915.504(b) and (c); nfpa-51b-2014 and nfpa-51b-2019: NFPA 51B of that edition (2019: 5.6.3, further monitoring up to 3 h where the permit says so); none: the longest of these.",
   range: "The codes listed; refuses others. An insurer or the permit may ask for more.",
   caution:
     "The watch looks into cavities and behind the panel: smouldering sound deadening shows late.",
@@ -32,6 +35,7 @@ export const fireWatch = figure({
       results: [
         { name: "fire watch", value: minutes, unit: "min" },
         { name: "clear radius", value: feet, unit: "ft" },
+        { name: "clear radius in m", value: Math.ceil(feet * metresToTheFoot), unit: "m" },
       ],
       notes:
         code === "nfpa-51b-2019" ? ["The permit may ask for up to 3 h of monitoring more."] : [],

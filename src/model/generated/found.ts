@@ -288,7 +288,7 @@ wear?: string[]
 signs?: ("M003" | "M004" | "M008" | "M009" | "M010" | "M011" | "M013" | "M014" | "M017" | "M019" | "M021" | "M027" | "M046" | "W012" | "W015" | "W017" | "W018" | "W021" | "W022" | "W023" | "W024" | "W027" | "W029" | "W041" | "P002" | "P003" | "P028")[]
 }
 export interface Figure {
-kind: ("pilot-hole" | "plug-hole" | "sheet" | "torque" | "gap" | "length" | "time" | "temperature" | "count" | "tolerance" | "current" | "film" | "light" | "voltage" | "resistance" | "pressure" | "flow" | "shade")
+kind: ("pilot-hole" | "plug-hole" | "sheet" | "torque" | "gap" | "length" | "distance" | "time" | "temperature" | "count" | "tolerance" | "current" | "film" | "light" | "voltage" | "resistance" | "pressure" | "flow" | "shade")
 /**
  * A number, or an inch fraction such as 5/16 or 1 1/8. Left out where the shop fills it in.
  */
@@ -298,7 +298,7 @@ value?: (number | string)
  */
 to?: number
 tolerance?: number
-unit?: ("mm" | "in" | "N·m" | "lbf·ft" | "min" | "h" | "s" | "°C" | "A" | "µm" | "lx" | "V" | "Ω" | "bar" | "L/min" | "1")
+unit?: ("mm" | "in" | "m" | "ft" | "N·m" | "lbf·ft" | "min" | "h" | "s" | "°C" | "A" | "µm" | "lx" | "V" | "Ω" | "bar" | "L/min" | "1")
 /**
  * Where a figure comes from: maker (the shop fills it in), practice (common practice, no source), demo (invented), or a named publication with its section.
  */
@@ -311,7 +311,7 @@ section?: string
  * How long to wait after this step.
  */
 export interface Figure1 {
-kind: ("pilot-hole" | "plug-hole" | "sheet" | "torque" | "gap" | "length" | "time" | "temperature" | "count" | "tolerance" | "current" | "film" | "light" | "voltage" | "resistance" | "pressure" | "flow" | "shade")
+kind: ("pilot-hole" | "plug-hole" | "sheet" | "torque" | "gap" | "length" | "distance" | "time" | "temperature" | "count" | "tolerance" | "current" | "film" | "light" | "voltage" | "resistance" | "pressure" | "flow" | "shade")
 /**
  * A number, or an inch fraction such as 5/16 or 1 1/8. Left out where the shop fills it in.
  */
@@ -321,7 +321,7 @@ value?: (number | string)
  */
 to?: number
 tolerance?: number
-unit?: ("mm" | "in" | "N·m" | "lbf·ft" | "min" | "h" | "s" | "°C" | "A" | "µm" | "lx" | "V" | "Ω" | "bar" | "L/min" | "1")
+unit?: ("mm" | "in" | "m" | "ft" | "N·m" | "lbf·ft" | "min" | "h" | "s" | "°C" | "A" | "µm" | "lx" | "V" | "Ω" | "bar" | "L/min" | "1")
 /**
  * Where a figure comes from: maker (the shop fills it in), practice (common practice, no source), demo (invented), or a named publication with its section.
  */

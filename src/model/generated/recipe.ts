@@ -347,7 +347,7 @@ with: {
 }
 }
 export interface Figure {
-kind: ("pilot-hole" | "plug-hole" | "sheet" | "torque" | "gap" | "length" | "time" | "temperature" | "count" | "tolerance" | "current" | "film" | "light" | "voltage" | "resistance" | "pressure" | "flow" | "shade")
+kind: ("pilot-hole" | "plug-hole" | "sheet" | "torque" | "gap" | "length" | "distance" | "time" | "temperature" | "count" | "tolerance" | "current" | "film" | "light" | "voltage" | "resistance" | "pressure" | "flow" | "shade")
 /**
  * A number, or an inch fraction such as 5/16 or 1 1/8. Left out where the shop fills it in.
  */
@@ -357,7 +357,7 @@ value?: (number | string)
  */
 to?: number
 tolerance?: number
-unit?: ("mm" | "in" | "N·m" | "lbf·ft" | "min" | "h" | "s" | "°C" | "A" | "µm" | "lx" | "V" | "Ω" | "bar" | "L/min" | "1")
+unit?: ("mm" | "in" | "m" | "ft" | "N·m" | "lbf·ft" | "min" | "h" | "s" | "°C" | "A" | "µm" | "lx" | "V" | "Ω" | "bar" | "L/min" | "1")
 /**
  * Where a figure comes from: maker (the shop fills it in), practice (common practice, no source), demo (invented), or a named publication with its section.
  */
@@ -370,7 +370,7 @@ section?: string
  * How long to wait after this step.
  */
 export interface Figure1 {
-kind: ("pilot-hole" | "plug-hole" | "sheet" | "torque" | "gap" | "length" | "time" | "temperature" | "count" | "tolerance" | "current" | "film" | "light" | "voltage" | "resistance" | "pressure" | "flow" | "shade")
+kind: ("pilot-hole" | "plug-hole" | "sheet" | "torque" | "gap" | "length" | "distance" | "time" | "temperature" | "count" | "tolerance" | "current" | "film" | "light" | "voltage" | "resistance" | "pressure" | "flow" | "shade")
 /**
  * A number, or an inch fraction such as 5/16 or 1 1/8. Left out where the shop fills it in.
  */
@@ -380,7 +380,7 @@ value?: (number | string)
  */
 to?: number
 tolerance?: number
-unit?: ("mm" | "in" | "N·m" | "lbf·ft" | "min" | "h" | "s" | "°C" | "A" | "µm" | "lx" | "V" | "Ω" | "bar" | "L/min" | "1")
+unit?: ("mm" | "in" | "m" | "ft" | "N·m" | "lbf·ft" | "min" | "h" | "s" | "°C" | "A" | "µm" | "lx" | "V" | "Ω" | "bar" | "L/min" | "1")
 /**
  * Where a figure comes from: maker (the shop fills it in), practice (common practice, no source), demo (invented), or a named publication with its section.
  */

@@ -86,6 +86,19 @@ const watch = [
       ],
     ],
   ),
+  ...rowsOf(
+    {
+      figure: "fire-watch",
+      result: "clear radius in m",
+      unit: "m",
+      source: "NFPA 51B, 35 ft (11 m)",
+      status: "memory",
+    },
+    [
+      [{}, 11],
+      [{ code: "nfpa-51b-2019" }, 11],
+    ],
+  ),
 ];
 
 /** Lens shade and fire watch. */
