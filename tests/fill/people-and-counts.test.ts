@@ -65,6 +65,27 @@ describe.each(repairs)("who is there and what is counted on $name", ({ opened, p
     for (const { term, means } of plan.brief.terms) expect(text).toContain(`${term} ${means}`);
   });
 
+  it("says at each stop between sparks which steps a new day begins with", () => {
+    const blocks = filled("checklist", opened, plan).split("Pause point").map(seen);
+    const spark = steps.findLastIndex(({ verb }) => verb === "weld");
+    const first = steps.findIndex(({ id }) => id.endsWith(".air-again"));
+    const between = steps.filter(({ night }, i) => night && first < i && i < spark);
+    expect(between.length).toBeGreaterThan(1);
+    for (const { n } of between) {
+      const [, asked = ""] =
+        blocks
+          .find((block) => block.includes(`step ${n}.`))
+          ?.match(/line of the day: step ([\d, ]+)\./) ?? [];
+      const again = asked.split(", ").map((one) => steps.find((step) => step.n === one));
+      expect(again.map((step) => step?.id.split(".").at(-1))).toEqual([
+        "permit-days",
+        "air-again",
+        "shields-again",
+      ]);
+      expect(again.every((step) => Number(step?.n) < Number(n))).toBe(true);
+    }
+  });
+
   it("asks for a torque only where something is tightened", () => {
     const html = filled("apprentice", opened, plan);
     const asked = Number(/Why does the torque.*?\(step ([\d.]+)\)/.exec(html)?.[1]);
