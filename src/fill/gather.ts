@@ -26,7 +26,7 @@ export interface GatherView {
   fixings: GatherItem[];
   renew: GatherItem[];
   wear: GatherItem[];
-  /** How many bags with their labels, and how many tags. */
+  /** How many bags with their labels, and how many tags: one for each end of what is parted. */
   bags: number;
   tags: number;
 }
@@ -48,7 +48,7 @@ export function gatherOf(brief: Brief, steps: readonly Step[], words: Words): Ga
     spares: brief.spares.map(({ note = "", ...one }) => ({ ...one, more: note })),
     fixings: newFixings(steps, words),
     bags: bagsOf(steps).size,
-    tags: sum(steps.map((step) => (step.phase === "strip" ? joinsOf(step) : 0))),
+    tags: 2 * sum(steps.map((step) => (step.phase === "strip" ? joinsOf(step) : 0))),
     renew: brief.renew.map(({ name, why }) => ({ name, more: why })),
     wear: wornFor(allMessages({ brief, steps })).map((name) => ({
       name,

@@ -1,6 +1,7 @@
 import type { Step, StepFixing } from "../model/plan.js";
 import { effectOf } from "../model/verbs.js";
 import type { Words } from "../model/words.js";
+import { keyOf } from "../model/world.js";
 import { bagKey, bagsOf, isBagged } from "./bags.js";
 import { figureHtml } from "./marks.js";
 import { sum } from "./sheet.js";
@@ -27,8 +28,8 @@ export interface Label {
   title: string;
   side: string;
   lines: LabelLine[];
-  /** Fixings used once: they are renewed and do not lie in the bag. */
-  scrap: { count: number; name: string; size: string }[];
+  /** Fixings used once: the new ones that go back, which do not lie in the bag. */
+  renewed: { count: number; name: string; size: string }[];
   out: string[];
   back: string[];
 }
@@ -48,7 +49,9 @@ export function labelsOf(steps: readonly Step[], words: Words): Label[] {
       title,
       side: words.sides[position] ?? position,
       lines: off.filter(({ oneUse }) => !oneUse).map((fixing) => lineOf(fixing, mine, words)),
-      scrap: off.filter(({ oneUse }) => oneUse).map(named),
+      renewed: distinct(mine.flatMap(({ fixings }) => fixings).filter(({ oneUse }) => oneUse))
+        .map((fixing) => ({ ...named(fixing), count: lineOf(fixing, mine, words).renew }))
+        .filter(({ count }) => count > 0),
       out: ends(out.filter(isBagged)),
       back: ends(mine.filter((step) => effectOf(step.verb) !== "out" && refills(step, off))),
     };
@@ -80,6 +83,11 @@ function lineOf(fixing: StepFixing, steps: readonly Step[], words: Words): Label
     makers: torque !== undefined && torque.value === undefined,
     torqueHtml: torque ? figureHtml(torque, words) : "",
   };
+}
+
+/** One fixing of each kind and place. */
+function distinct(fixings: readonly StepFixing[]): StepFixing[] {
+  return [...new Map(fixings.map((one) => [keyOf(one.kind, one.place), one])).values()];
 }
 
 function named(fixing: StepFixing): { count: number; name: string; size: string } {

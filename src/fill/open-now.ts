@@ -12,8 +12,8 @@ export interface OpenState {
   says: string;
 }
 
-const alone = ["isolate", "drain", "set-out"];
-const together = ["raise", "brace", "shield"];
+const alone = ["isolate", "drain", "set-out", "shield", "unplug"];
+const together = ["raise", "brace"];
 
 /** Every dangerous or half-done state that the plan passes through, in the order in which it begins. */
 export function openStates(steps: readonly Step[]): OpenState[] {

@@ -23,3 +23,8 @@ export function peopleOf(steps: readonly Step[]): People {
   const watch = steps.some(({ verb }) => verb === "watch");
   return { people, helpers: people - 1, watch, roles };
 }
+
+/** How many are there at a step: who counts bags before it counts with a second person. */
+export function peopleAt(people: number, counts: boolean): number {
+  return Math.max(people, counts ? 2 : 1);
+}

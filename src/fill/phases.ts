@@ -4,6 +4,7 @@ import { type Words, fillIn } from "../model/words.js";
 import { bagKey, bagsOf } from "./bags.js";
 import { type Guard, guardsOf } from "./guards.js";
 import { closings } from "./moments.js";
+import { peopleAt } from "./people.js";
 import { remindersOf } from "./reminders.js";
 import { runsOf } from "./runs.js";
 import { type SheetInput, sum } from "./sheet.js";
@@ -27,9 +28,6 @@ export interface PhaseView {
   last: string;
   blocks: BlockView[];
 }
-
-/** Who counts before a step counts with a second person. */
-const twoCount = 2;
 
 /** The phases of a plan with their blocks and steps; empty phases are left out. */
 export function phasesOf(input: SheetInput, words: Words): PhaseView[] {
@@ -101,9 +99,7 @@ function blockView(
   const minutes = Math.round(sum(run.map((step) => step.minutes[1])));
   const guards = guardsOf(run);
   const steps = run.map((step) => view(step, guards.get(step.id) ?? []));
-  const people = Math.max(
-    ...steps.map((step) => Math.max(step.people, step.emptyBy === "" ? 1 : twoCount)),
-  );
+  const people = Math.max(...steps.map((step) => peopleAt(step.people, step.emptyBy !== "")));
   const said = (phrase: string, number: number): string =>
     fillIn(words.phrases[phrase] ?? "", { number: String(number) });
   const zones = [...new Set(run.map((step) => step.zone).filter((zone) => zone !== ""))];

@@ -47,9 +47,11 @@ export function readingsOf(
   };
 }
 
-/** Readings belong together where the same names are read of the same objects. */
+/** Readings belong together where the same names are read of the same objects; a tally of the same name is one count. */
 function seriesKey({ step, readings }: ReadingsOfStep): string {
-  const objects = step.does.map(({ object, place }) => keyOf(object, place));
+  const objects = step.does.map(({ object, place }) =>
+    keyOf(step.verb === "tally" ? step.verb : object, place),
+  );
   return JSON.stringify([objects, readings.map(({ name }) => name)]);
 }
 

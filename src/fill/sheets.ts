@@ -6,6 +6,7 @@ import { guide } from "./sheets/guide.js";
 import { handover } from "./sheets/handover.js";
 import { hazards } from "./sheets/hazards.js";
 import { gather } from "./sheets/gather.js";
+import { road } from "./sheets/road.js";
 import { layers } from "./sheets/layers.js";
 import { times } from "./sheets/times.js";
 import { worth } from "./sheets/worth.js";
@@ -26,6 +27,7 @@ export const sheets: readonly Sheet[] = [
   labels,
   measurements,
   welds,
+  road,
   handover,
   apprentice,
 ];

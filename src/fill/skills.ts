@@ -16,7 +16,7 @@ export interface Skill {
   at: string;
   standardHtml: string[];
   critical: string[];
-  /** Somebody can die of it, or it takes two: it is not done alone by a trainee. */
+  /** Somebody can be badly hurt by it, now or on the road, or it takes two: it is not done alone by a trainee. */
   neverAlone: boolean;
   /** Nothing in it but holds: no hand of a trainee's belongs there. */
   holdsOnly: boolean;
@@ -41,10 +41,14 @@ export function skillsOf(
       title: first?.title ?? "",
       sides: sides.join(", "),
       phase: cut ? (words.phases[first.phase] ?? first.phase) : "",
-      at: stepList(mine, steps, words.phrases["to"] ?? ""),
+      at: stepList(handled(mine), steps, words.phrases["to"] ?? ""),
       standardHtml: standardOf(mine, held, words),
-      critical: unique([...mine.map(({ critical = "" }) => critical), ...dangers]),
-      neverAlone: dangers.length > 0 || mine.some(({ people }) => people > 1),
+      critical: unique([
+        ...mine.map(({ critical = "" }) => critical),
+        ...dangers,
+        warningsOf(mine, words),
+      ]),
+      neverAlone: mine.some(isGrave),
       holdsOnly: mine.every(({ hold }) => hold !== undefined),
       released: byRole(held).map(({ role, holds: own }) => ({
         role,
@@ -67,6 +71,24 @@ function groupsOf(steps: readonly Step[], repairs: ReadonlySet<string>): Step[][
 
 function repairsOf(steps: readonly Step[]): Set<string> {
   return new Set(steps.filter(({ phase }) => phase === "repair").map(({ task }) => task));
+}
+
+/** The steps that a hand does: no hold and no pause point is a trainee's. */
+function handled(steps: readonly Step[]): Step[] {
+  const hands = steps.filter(({ hold, checks }) => hold === undefined && checks.length === 0);
+  return hands.length > 0 ? hands : [...steps];
+}
+
+function isGrave({ messages, critical, people, verb }: Step): boolean {
+  const grave = messages.some(({ word }) => word === "danger" || word === "warning");
+  return grave || critical !== undefined || people > 1 || verb === "permit";
+}
+
+/** The hazards of a task that a warning names, in one line. */
+function warningsOf(steps: readonly Step[], { phrases }: Words): string {
+  const warned = steps.flatMap(({ messages }) => messages.filter(({ word }) => word === "warning"));
+  const hazards = unique(warned.map(({ hazard }) => hazard)).join("; ");
+  return hazards === "" ? "" : fillIn(phrases["judged-warnings"] ?? "", { hazards });
 }
 
 function dangersOf(steps: readonly Step[]): string[] {

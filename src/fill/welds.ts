@@ -7,6 +7,8 @@ import type { Words } from "../model/words.js";
 export interface Counted {
   n: string;
   count: number;
+  /** What is counted, as the recipe says it. */
+  of: string;
 }
 
 /** A row of welds: marked, drilled out and welded again. */
@@ -45,7 +47,12 @@ export function weldingOf(steps: readonly Step[], words: Words): Welding {
   const drilled = new Set(of("drill").map(({ key }) => key));
   const welded = new Set(of("weld").map(({ key }) => key));
   const keys = [...welded].filter((key) => drilled.has(key));
-  const other = ({ n, count, change }: At): Other => ({ n, count, name: nameOf(change, words) });
+  const other = ({ n, count, of: what, change }: At): Other => ({
+    n,
+    count,
+    of: what,
+    name: nameOf(change, words),
+  });
   return {
     joints: keys.flatMap((key) => {
       const change = of("weld").find((one) => one.key === key)?.change;
@@ -63,11 +70,20 @@ export function weldingOf(steps: readonly Step[], words: Words): Welding {
   };
 }
 
-function counted({ n, verb, does }: Step): At[] {
+function counted({ n, verb, does, count: asked }: Step): At[] {
   return does.flatMap((change) =>
     change.count === undefined
       ? []
-      : [{ n, verb, count: change.count, change, key: keyOf(change.object, change.place) }],
+      : [
+          {
+            n,
+            verb,
+            count: change.count,
+            of: asked?.of ?? "",
+            change,
+            key: keyOf(change.object, change.place),
+          },
+        ],
   );
 }
 

@@ -112,6 +112,8 @@ export interface Brief {
   invented: boolean;
   options: { option: string; name: string; value: string; words: string }[];
   zones: Record<string, string>;
+  /** The names of the parts of the car. */
+  parts: Record<string, string>;
   tasks: TaskBrief[];
   safety: Message[];
   permits: { who: string; what: string }[];

@@ -32,6 +32,7 @@ export function briefOf(input: BriefInput): Brief {
     invented: range.invented,
     options: optionsOf(range, input.fitted),
     zones: range.zones,
+    parts: Object.fromEntries(Object.entries(range.parts).map(([part, { name }]) => [part, name])),
     tasks: visits.map((visit) => taskBrief(visits, visit)),
     safety: all((data) => data.safety).flatMap((message) => messageIn(catalog, message)),
     permits: all((data) => data.permits),

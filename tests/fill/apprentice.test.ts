@@ -67,6 +67,36 @@ describe.each(repairs)("the apprentice sign-off of $name", ({ opened, plan }) =>
     expect(answers).toHaveLength(2 * questions);
   });
 
+  it("prints no hold and no pause point among the steps that a trainee signs", () => {
+    const closed = plan.steps.filter(({ hold, checks }) => hold || checks.length > 0);
+    const tasks = rows.filter(
+      ({ row }) => row.includes('class="pen"') && row.includes("steps&nbsp;"),
+    );
+    expect(tasks.length).toBeGreaterThan(20);
+    for (const { words } of tasks) {
+      const [, at = ""] = / steps ((?:[\d.]+(?:, | to )?)+)/.exec(words) ?? [];
+      const runs = at.split(", ").map((run) => run.split(" to ").map(Number));
+      expect(runs.length).toBeGreaterThan(0);
+      for (const { n } of closed)
+        for (const [from = 0, upTo = from] of runs)
+          expect(Number(n) >= from && Number(n) <= upTo, `${n} in ${at}`).toBe(false);
+    }
+  });
+
+  it("lets nobody learn alone what can hurt, what is critical or what takes two", () => {
+    const alone = rows.filter(
+      ({ row }) => row.includes("steps&nbsp;") && !row.includes("level 4 is the highest"),
+    );
+    expect(alone.length).toBeGreaterThan(3);
+    const grave = skillsOf(plan.steps, holdsOf(plan.steps), opened.words).filter(
+      ({ critical }) => critical.length > 0,
+    );
+    expect(grave.filter(({ neverAlone }) => !neverAlone)).toEqual([]);
+    for (const title of ["Front belt", "Belt buckle", "Sound-deadening pad", "Battery"])
+      expect(alone.some(({ words }) => words.trim().startsWith(title))).toBe(false);
+    expect(text).toContain("Works safely with: Asbestos or lead");
+  });
+
   it("is judged as a whole by somebody else", () => {
     expect(labels(html)).toContain("assessor has not trained this trainee");
     expect(labels(html)).toContain("signature of the assessor");

@@ -9,6 +9,19 @@ describe.each(repairs)("the hazard sheet of $name", ({ opened, plan }) => {
   const text = seen(html);
   const said = [...plan.brief.safety, ...plan.steps.flatMap(({ messages }) => messages)];
 
+  /** What the table of the sheet says to wear at a step. */
+  const wornAt = (n: string): string => {
+    const rows = html.slice(html.indexOf("block by block"), html.indexOf("Which signs"));
+    const row = rows.split("<tr ").find((one) => {
+      const [, steps = ""] = /^data-about="steps ([^"]*)"/.exec(one) ?? [];
+      return steps.split(", ").some((run) => {
+        const [from, upTo = from] = run.split(" to ").map(Number);
+        return Number(n) >= Number(from) && Number(n) <= Number(upTo);
+      });
+    });
+    return seen(row ?? "");
+  };
+
   it("holds each message of the job once, in full", () => {
     expect(said.length).toBeGreaterThan(30);
     for (const { hazard, avoid, consequence } of said)
@@ -45,11 +58,18 @@ describe.each(repairs)("the hazard sheet of $name", ({ opened, plan }) => {
       ({ tools, verb }) => tools.includes("welder") && verb !== "set-out",
     );
     expect(welding.length).toBeGreaterThan(3);
-    for (const code of ["M009", "M010", "M017", "M019"]) {
-      const mine = stepsOfSign(code, plan.steps);
-      expect(mine).toEqual(expect.arrayContaining(welding));
-      expect(text).toContain(stepList(mine, plan.steps, "to"));
-    }
+    for (const code of ["M009", "M010", "M017", "M019"])
+      expect(stepsOfSign(code, plan.steps)).toEqual(expect.arrayContaining(welding));
+    for (const { n } of welding)
+      for (const wear of ["welding mask", "welding gloves", "closed clothes", "metal fume"])
+        expect(wornAt(n), n).toContain(wear);
+  });
+
+  it("says block by block what to wear: all that the messages of each step ask for", () => {
+    expect(plan.steps.flatMap(({ messages }) => messages).length).toBeGreaterThan(60);
+    for (const { n, messages } of plan.steps)
+      for (const one of messages.flatMap(({ wear = [] }) => wear))
+        expect(wornAt(n), n).toContain(one);
   });
 
   it("has on its lists what each message says to wear, and the sign for it", () => {

@@ -33,8 +33,32 @@ describe.each(repairs)("the weld sheet of $name", ({ opened, plan }) => {
   it("has a row for each weld of the test piece, and no test piece among the joints", () => {
     expect(tests.length).toBeGreaterThan(0);
     const welds = tests.reduce((sum, { count }) => sum + count, 0);
-    expect(labels(html).filter((label) => label.startsWith("test weld "))).toHaveLength(welds);
+    const section = html.slice(html.indexOf("Test piece, before"), html.indexOf("Settings"));
+    // Two welders in two positions each make the number that the step names.
+    expect(section.split('<tr class="line"').length - 1).toBeGreaterThanOrEqual(4 * welds);
+    for (const column of ["Welder", "Position", "Button, width in mm"])
+      expect(section).toContain(`>${column}</th>`);
+    for (const { count, of } of tests) {
+      expect(of).toMatch(/welder/);
+      expect(seen(section)).toContain(`: ${count} ${of}`);
+    }
     expect(joints.map(({ name }) => name)).not.toContain(tests[0]?.name);
+  });
+
+  it("says why the printed settings are only where to begin, and has room for what was released", () => {
+    const [test] = plan.steps.filter(({ verb, count }) => verb === "weld" && count);
+    expect(test?.note).toMatch(/peel test/);
+    expect(text).toContain(test?.note);
+    const released = html.slice(html.indexOf("As set and released"));
+    for (const what of ["current as released", "gas mix as released"])
+      expect(released).toContain(what);
+    expect(html.slice(0, html.indexOf("As set and released"))).not.toContain("as released (A)");
+  });
+
+  it("has a row for the stray holes that each step welds up", () => {
+    const closing = plan.steps.filter(({ verb, readings }) => verb === "close" && readings.length);
+    expect(closing.length).toBeGreaterThan(0);
+    for (const { n } of closing) expect(html).toContain(`data-about="step ${n}"><td>${n}</td>`);
   });
 
   it("asks for as many holes in the new panel as there are welds", () => {

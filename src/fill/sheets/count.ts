@@ -45,8 +45,9 @@ function groupsOf({ steps, count: lines }: SheetInput, { sides }: Words): Group[
     for (const fixing of step.fixings) {
       const line = lines.find((one) => one.kind === fixing.kind && one.place === fixing.place);
       if (!line) continue;
-      const key = bagKey(step);
-      const group = groups.get(key) ?? newGroup(step, sides, bags.get(key));
+      const bag = fixing.oneUse ? undefined : bags.get(bagKey(step));
+      const key = JSON.stringify([bagKey(step), bag]);
+      const group = groups.get(key) ?? newGroup(step, sides, bag);
       groups.set(key, addTo(group, step, line, fixing));
     }
   }

@@ -1,20 +1,20 @@
-import { openStates } from "../open-now.js";
+import { type OpenState, openStates } from "../open-now.js";
 import { type Sheet, headOf } from "../sheet.js";
-import { type NumberedHold, byRole, holdsOf, stopsOf } from "../stops.js";
+import { stopsOf } from "../stops.js";
 
-/** What one person tells the next at the car, and the releases without which the car stays off the road. */
+/** What one person tells the next at the car, at one stop of the work. */
 export const handover: Sheet = {
   name: "handover",
   applies: ({ steps }) => steps.length > 0,
   view: (input) => ({
     ...headOf(input),
-    open: openStates(input.steps),
+    open: byKind(openStates(input.steps)),
     stops: stopsOf(input.steps),
-    roles: byRole(holdsOf(input.steps).filter(keepsOffTheRoad)),
   }),
 };
 
-/** Every hold from the repair on; a hold on what is critical on the road, wherever it stands. */
-function keepsOffTheRoad({ kind, critical, phase }: NumberedHold): boolean {
-  return critical !== "" || (kind === "hold" && ["repair", "refit", "close"].includes(phase));
+/** Open states of one kind under one heading, in the order in which each kind comes first. */
+function byKind(states: readonly OpenState[]): { kind: string; states: OpenState[] }[] {
+  const kinds = [...new Set(states.map(({ kind }) => kind))];
+  return kinds.map((kind) => ({ kind, states: states.filter((one) => one.kind === kind) }));
 }

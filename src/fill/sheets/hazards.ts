@@ -2,7 +2,8 @@ import type { Step } from "../../model/plan.js";
 import type { Words } from "../../model/words.js";
 import { allMessages, placedMessages } from "../messages.js";
 import { type Sheet, headOf } from "../sheet.js";
-import { signs, stepsOfSign } from "../signs.js";
+import { runsOf } from "../runs.js";
+import { signs, stepsOfSign, wornFor } from "../signs.js";
 import { stepList } from "../step-list.js";
 
 /** Every hazard of the job once, what to wear, where help is, and who permits. */
@@ -13,6 +14,7 @@ export const hazards: Sheet = {
     ...headOf(input),
     welding: input.steps.some(({ verb }) => verb === "weld"),
     messages: placedMessages(input, words),
+    worn: wornIn(input.steps, words),
     signs: ["M", "W", "P"].map((kind) => ({
       title: words.phrases[`signs-${kind}`] ?? kind,
       signs: signsOf(kind, input.steps, words),
@@ -20,22 +22,40 @@ export const hazards: Sheet = {
   }),
 };
 
+interface Worn {
+  steps: string;
+  work: string;
+  wear: string;
+}
+
+/** What to wear, block by block of the checklist; neighbours that ask for the same stand together. */
+function wornIn(steps: readonly Step[], { phrases }: Words): Worn[] {
+  const blocks: { run: Step[]; work: string[]; wear: string }[] = [];
+  for (const run of runsOf(steps)) {
+    const [first] = run;
+    const wear = wornFor(run.flatMap(({ messages }) => messages)).join(", ");
+    const last = blocks.at(-1);
+    if (!first || wear === "") continue;
+    if (last?.wear === wear) {
+      last.run.push(...run);
+      if (!last.work.includes(first.title)) last.work.push(first.title);
+    } else blocks.push({ run: [...run], work: [first.title], wear });
+  }
+  return blocks.map(({ run, work, wear }) => ({
+    steps: stepList(run, steps, phrases["to"] ?? "to"),
+    work: work.join(", "),
+    wear,
+  }));
+}
+
 interface SignView {
   code: string;
   means: string;
-  steps: string;
   read: boolean;
 }
 
 function signsOf(kind: string, steps: readonly Step[], { phrases }: Words): SignView[] {
   return signs
-    .filter(({ code }) => code.startsWith(kind))
-    .map((sign) => ({ ...sign, mine: stepsOfSign(sign.code, steps) }))
-    .filter(({ mine }) => mine.length > 0)
-    .map(({ code, read = false, mine }) => ({
-      code,
-      read,
-      means: phrases[`sign-${code}`] ?? code,
-      steps: stepList(mine, steps, phrases["to"] ?? "to"),
-    }));
+    .filter(({ code }) => code.startsWith(kind) && stepsOfSign(code, steps).length > 0)
+    .map(({ code, read = false }) => ({ code, read, means: phrases[`sign-${code}`] ?? code }));
 }

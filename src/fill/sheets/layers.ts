@@ -1,4 +1,4 @@
-import type { Step } from "../../model/plan.js";
+import type { Brief, Step } from "../../model/plan.js";
 import { effectOf } from "../../model/verbs.js";
 import type { Words } from "../../model/words.js";
 import { type Sheet, type SheetInput, headOf } from "../sheet.js";
@@ -40,7 +40,7 @@ function layersOf({ steps, brief }: SheetInput, words: Words): { number: number;
   const boxOf = (step: Step): Box => {
     const under = parts.filter((one) => step.hides.includes(keyOf(one)));
     return {
-      name: step.phase === "strip" ? nameOf(step, words) : brief.title,
+      name: nameOf(step, brief, words),
       step: step.n,
       over: under.map((one) => one.n).join(", "),
     };
@@ -52,6 +52,8 @@ function layersOf({ steps, brief }: SheetInput, words: Words): { number: number;
   }));
 }
 
-function nameOf({ title, position }: Step, { sides }: Words): string {
-  return position === "" ? title : `${title}, ${sides[position] ?? position}`;
+/** The part that comes off, as the range calls it, with its side. */
+function nameOf({ part = "", title, position }: Step, brief: Brief, { sides }: Words): string {
+  const name = brief.parts[part] ?? title;
+  return position === "" ? name : `${name}, ${sides[position] ?? position}`;
 }

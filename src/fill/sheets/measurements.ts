@@ -44,9 +44,19 @@ function saidOf({ n, says, figures }: Step): { n: string; saysHtml: string } {
 /** A series of so few readings stands on one page (the number is ours). */
 const onOnePage = 4;
 
-/** A series with the holds that follow its readings at once, where they are judged. */
+/** As many steps stand beside each other as a hand can write in (the number is ours). */
+const mostBeside = 5;
+
+/** A series with the holds that follow its readings at once, where they are judged; taken more often, its steps stand below each other. */
 function seriesView({ steps: taken, readings }: Series, steps: readonly Step[]): object {
   const next = taken.map((step) => steps[steps.indexOf(step) + 1]?.n);
   const judged = holdsOf(steps).filter(({ n }) => next.includes(n));
-  return { taken: taken.map(saidOf), readings, judged, short: readings.length <= onOnePage };
+  const turned = taken.length > mostBeside;
+  return {
+    taken: taken.map(saidOf),
+    readings,
+    judged,
+    turned,
+    short: (turned ? taken : readings).length <= onOnePage,
+  };
 }

@@ -1,5 +1,7 @@
 import type { Step } from "../../model/plan.js";
 import type { Words } from "../../model/words.js";
+import { closings } from "../moments.js";
+import { peopleAt } from "../people.js";
 import { runsOf } from "../runs.js";
 import { type Sheet, headOf, sum } from "../sheet.js";
 import { waitHtml } from "../step-view.js";
@@ -11,7 +13,7 @@ export const times: Sheet = {
   applies: ({ steps }) => steps.some((step) => step.minutes[1] > 0),
   view: (input, words) => {
     const rows = rowsOf(input.steps, words);
-    return { ...headOf(input), rows, all: totalOf(rows) };
+    return { ...headOf(input), rows, all: totalOf(rows), waiting: waitingOf(rows) };
   },
 };
 
@@ -35,20 +37,22 @@ interface Row {
 /** One row for each run of steps of one task, side, stage and phase. */
 function rowsOf(steps: readonly Step[], words: Words): Row[] {
   const nights = stopsOf(steps).filter(({ night }) => night);
+  const counts = new Set(closings(steps, words).map(({ step }) => step));
   return runsOf(steps).flatMap((run) => {
     const [first] = run;
-    return first ? [rowOf(first, run, nights, words)] : [];
+    const people = run.map((step) => peopleAt(step.people, counts.has(step.n)));
+    return first ? [rowOf(first, run, people, nights, words)] : [];
   });
 }
 
 function rowOf(
   first: Step,
   run: readonly Step[],
+  people: readonly number[],
   nights: readonly Stop[],
   { phases, sides }: Words,
 ): Row {
   const minutes = (i: 0 | 1 | 2): number => Math.round(sum(run.map((step) => step.minutes[i])));
-  const people = run.map((step) => step.people);
   const [fewest, most] = [Math.min(...people), Math.max(...people)];
   return {
     phase: phases[first.phase] ?? first.phase,
@@ -74,4 +78,14 @@ function totalOf(rows: readonly Row[]): { low: number; likely: number; high: num
   const hours = (key: "low" | "likely" | "high"): number =>
     Math.round(sum(rows.map((row) => row[key])) / 6) / 10;
   return { low: hours("low"), likely: hours("likely"), high: hours("high") };
+}
+
+/** How many waits come on top, how many of them have a printed time, and at how many places the night can fall. */
+function waitingOf(rows: readonly Row[]): { waits: number; known: number; nights: number } {
+  const waits = rows.flatMap((row) => row.waits);
+  return {
+    waits: waits.length,
+    known: waits.filter(({ knownHtml }) => knownHtml !== "").length,
+    nights: rows.flatMap((row) => row.nights).length,
+  };
 }
