@@ -1,6 +1,6 @@
 import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
 import { describe, expect, it } from "vitest";
-import { bagsOf } from "../../src/fill/bags.js";
+import { bagKey, bagsOf } from "../../src/fill/bags.js";
 import { labelsOf } from "../../src/fill/labels.js";
 import { type Opened, type PlanFile, print } from "../../src/index.js";
 import { verbs } from "../../src/model/verbs.js";
@@ -35,6 +35,22 @@ describe.each(repairs)("the bag labels of $name", ({ opened, plan }) => {
     const inBags = all.flatMap(({ lines }) => lines).reduce((sum, line) => sum + line.count, 0);
     expect(inBags).toBe(count(false));
     expect(count(true)).toBeGreaterThan(0);
+  });
+
+  it("tells of each bag how many new fixings go back, as the plan puts them in", () => {
+    const fresh = (steps: PlanFile["steps"]): number =>
+      steps
+        .flatMap(({ fixings }) => fixings)
+        .filter(({ oneUse }) => oneUse)
+        .reduce((sum, one) => sum + one.fresh, 0);
+    expect(fresh(plan.steps)).toBeGreaterThan(5);
+    for (const [key, number] of bagsOf(plan.steps)) {
+      const { renewed = [] } = all.find((label) => label.number === number) ?? {};
+      const told = renewed.reduce((sum, { count }) => sum + count, 0);
+      expect(told, `bag ${number}`).toBe(fresh(plan.steps.filter((step) => bagKey(step) === key)));
+      for (const { count, name } of renewed)
+        expect(seen(labelOf(number))).toMatch(new RegExp(`goes back new: .*${count} ${name}`));
+    }
   });
 
   it("says where each bag comes from and goes back to", () => {

@@ -18,6 +18,30 @@ describe.each(repairs)("the planning sheets of $name", ({ opened, plan }) => {
     expect([...asked].filter((id) => !tools.some((tool) => tool.id === id))).toEqual([]);
   });
 
+  it("the gather list asks for two tags for each plug and hook that is parted", () => {
+    const parted = plan.steps
+      .filter(({ phase, verb }) => phase === "strip" && ["unplug", "unhook"].includes(verb))
+      .reduce((sum, { does }) => sum + does.length, 0);
+    expect(parted).toBeGreaterThan(5);
+    expect(seen(filled("gather", opened, plan))).toContain(
+      `${2 * parted} tags for what is unplugged and unhooked: two with each number`,
+    );
+  });
+
+  it("the time plan asks for as many people as the checklist says at the same block", () => {
+    const people = (sheet: string, pattern: RegExp): string[] =>
+      [...filled(sheet, opened, plan).matchAll(pattern)].map(([, n = ""]) =>
+        n === "" ? "1" : (n.split("–").at(-1) ?? ""),
+      );
+    const planned = people(
+      "times",
+      /<tr data-about="steps[^>]*>.*?<td>([\d–]+)<\/td><td class="pen">/g,
+    );
+    const checked = people("checklist", /<p class="meta">[^<]*?(?:1 person|(\d+) people)<\/p>/g);
+    expect(planned.length).toBeGreaterThan(80);
+    expect(checked).toEqual(planned);
+  });
+
   it("the time plan covers every step once and adds up", () => {
     const html = filled("times", opened, plan);
     const rows = [
