@@ -1,4 +1,5 @@
 import { choice, otherwise } from "./input.js";
+import { valueIn } from "./quantity.js";
 import { figure } from "./rule.js";
 
 /** Minutes of watch after the last spark, and clear radius in ft, by code. */
@@ -9,8 +10,6 @@ const codes = {
   "nfpa-51b-2019": [60, 35],
   none: [60, 35],
 } as const;
-
-const metresToTheFoot = 0.3048;
 
 /** How long somebody watches for fire after hot work, and how far around it. */
 export const fireWatch = figure({
@@ -35,7 +34,11 @@ export const fireWatch = figure({
       results: [
         { name: "fire watch", value: minutes, unit: "min" },
         { name: "clear radius", value: feet, unit: "ft" },
-        { name: "clear radius in m", value: Math.ceil(feet * metresToTheFoot), unit: "m" },
+        {
+          name: "clear radius in m",
+          value: Math.ceil(valueIn({ value: feet, unit: "ft" }, "m")),
+          unit: "m",
+        },
       ],
       notes:
         code === "nfpa-51b-2019" ? ["The permit may ask for up to 3 h of monitoring more."] : [],

@@ -1,7 +1,6 @@
 import type { Step, StepFixing } from "../model/plan.js";
 import { effectOf } from "../model/verbs.js";
 import type { Words } from "../model/words.js";
-import { keyOf } from "../model/world.js";
 import { bagKey, bagsOf, isBagged } from "./bags.js";
 import { figureHtml } from "./marks.js";
 import { sum } from "./sheet.js";
@@ -49,9 +48,7 @@ export function labelsOf(steps: readonly Step[], words: Words): Label[] {
       title,
       side: words.sides[position] ?? position,
       lines: off.filter(({ oneUse }) => !oneUse).map((fixing) => lineOf(fixing, mine, words)),
-      renewed: distinct(mine.flatMap(({ fixings }) => fixings).filter(({ oneUse }) => oneUse))
-        .map((fixing) => ({ ...named(fixing), count: lineOf(fixing, mine, words).renew }))
-        .filter(({ count }) => count > 0),
+      renewed: renewedOf(mine),
       out: ends(out.filter(isBagged)),
       back: ends(mine.filter((step) => effectOf(step.verb) !== "out" && refills(step, off))),
     };
@@ -61,18 +58,14 @@ export function labelsOf(steps: readonly Step[], words: Words): Label[] {
 /** Whether a step puts back what was in the bag. */
 function refills({ fixings }: Step, off: readonly StepFixing[]): boolean {
   const bagged = off.filter(({ oneUse }) => !oneUse);
-  return fixings.some((one) =>
-    bagged.some(({ kind, place }) => kind === one.kind && place === one.place),
-  );
+  return fixings.some((one) => bagged.some((other) => isSame(one, other)));
 }
 
 function lineOf(fixing: StepFixing, steps: readonly Step[], words: Words): LabelLine {
-  const same = ({ kind, place }: StepFixing): boolean =>
-    kind === fixing.kind && place === fixing.place;
   const of = (effect: string): StepFixing[] =>
     steps
       .filter((step) => effectOf(step.verb) === effect)
-      .flatMap(({ fixings }) => fixings.filter(same));
+      .flatMap(({ fixings }) => fixings.filter((one) => isSame(one, fixing)));
   const { torque, where } = fixing;
   return {
     ...named(fixing),
@@ -85,9 +78,20 @@ function lineOf(fixing: StepFixing, steps: readonly Step[], words: Words): Label
   };
 }
 
-/** One fixing of each kind and place. */
-function distinct(fixings: readonly StepFixing[]): StepFixing[] {
-  return [...new Map(fixings.map((one) => [keyOf(one.kind, one.place), one])).values()];
+/** The new fixings that go back for those used once, each kind and place together. */
+function renewedOf(steps: readonly Step[]): Label["renewed"] {
+  const fresh = steps
+    .flatMap(({ fixings }) => fixings)
+    .filter((one) => one.oneUse && one.fresh > 0);
+  const once = fresh.filter((one, at) => fresh.findIndex((other) => isSame(one, other)) === at);
+  return once.map((one) => ({
+    ...named(one),
+    count: sum(fresh.filter((other) => isSame(one, other)).map((other) => other.fresh)),
+  }));
+}
+
+function isSame(one: StepFixing, other: StepFixing): boolean {
+  return one.kind === other.kind && one.place === other.place;
 }
 
 function named(fixing: StepFixing): { count: number; name: string; size: string } {

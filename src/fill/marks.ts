@@ -1,6 +1,7 @@
 import Handlebars from "handlebars";
 import { markOf, textOf } from "../figures/format.js";
 import type { Figure } from "../model/figure.js";
+import type { Step } from "../model/plan.js";
 import type { Words } from "../model/words.js";
 
 type Marked = readonly { text: string; mark: string }[];
@@ -29,6 +30,11 @@ export function marked(text: string, figures: Marked): string {
 /** The letter that says where a figure comes from, set apart so that nobody reads it as a unit. */
 export function markHtml(mark: string): string {
   return `<sup>(${mark})</sup>`;
+}
+
+/** The sentence of a step with its number. */
+export function saidOf({ n, says, figures }: Step): { n: string; saysHtml: string } {
+  return { n, saysHtml: marked(says, figures) };
 }
 
 /** A figure as HTML, with its mark. */

@@ -39,7 +39,6 @@ export function phasesOf(input: SheetInput, words: Words): PhaseView[] {
   const done = input.steps.findIndex((step) => step.id === input.resume?.reached);
   const left = input.steps.slice(done + 1);
   const view = (step: Step, guards: readonly Guard[]): StepView => {
-    const at = input.steps.indexOf(step);
     const { hold = 0, pause = 0 } = numbers.get(step.id) ?? {};
     const around = {
       brief: input.brief,
@@ -47,7 +46,6 @@ export function phasesOf(input: SheetInput, words: Words): PhaseView[] {
       bag: bags.get(bagKey(step)),
       holdNumber: hold,
       pauseNumber: pause,
-      next: input.steps[at + 1],
       steps: input.steps,
       totals,
       words,

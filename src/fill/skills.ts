@@ -1,4 +1,4 @@
-import type { Step } from "../model/plan.js";
+import type { Message, Step } from "../model/plan.js";
 import { effectOf } from "../model/verbs.js";
 import { type Words, fillIn } from "../model/words.js";
 import { escape } from "./marks.js";
@@ -34,7 +34,6 @@ export function skillsOf(
   return groupsOf(steps, repairs).map((mine) => {
     const [first] = mine;
     const held = holds.filter(({ n }) => mine.some((step) => step.n === n));
-    const dangers = dangersOf(mine);
     const sides = unique(mine.map(({ position }) => words.sides[position] ?? position));
     const cut = first !== undefined && repairs.has(first.task);
     return {
@@ -45,7 +44,7 @@ export function skillsOf(
       standardHtml: standardOf(mine, held, words),
       critical: unique([
         ...mine.map(({ critical = "" }) => critical),
-        ...dangers,
+        ...dangersOf(mine),
         warningsOf(mine, words),
       ]),
       neverAlone: mine.some(isGrave),
@@ -86,14 +85,16 @@ function isGrave({ messages, critical, people, verb }: Step): boolean {
 
 /** The hazards of a task that a warning names, in one line. */
 function warningsOf(steps: readonly Step[], { phrases }: Words): string {
-  const warned = steps.flatMap(({ messages }) => messages.filter(({ word }) => word === "warning"));
-  const hazards = unique(warned.map(({ hazard }) => hazard)).join("; ");
+  const hazards = unique(saidWith("warning", steps).map(({ hazard }) => hazard)).join("; ");
   return hazards === "" ? "" : fillIn(phrases["judged-warnings"] ?? "", { hazards });
 }
 
+function saidWith(word: Message["word"], steps: readonly Step[]): Message[] {
+  return steps.flatMap(({ messages }) => messages.filter((message) => message.word === word));
+}
+
 function dangersOf(steps: readonly Step[]): string[] {
-  const dangers = steps.flatMap(({ messages }) => messages.filter(({ word }) => word === "danger"));
-  return dangers.map(({ hazard, avoid }) => `${hazard}. ${avoid}`);
+  return saidWith("danger", steps).map(({ hazard, avoid }) => `${hazard}. ${avoid}`);
 }
 
 function standardOf(

@@ -79,7 +79,7 @@ export interface Around {
   bag: number | undefined;
   holdNumber: number;
   pauseNumber: number;
-  next: Step | undefined;
+  /** All steps of the plan. */
   steps: readonly Step[];
   /** The bags that must be empty before it. */
   emptyBy: string;
@@ -173,16 +173,16 @@ function readingView(
   return { name, nominal, unit };
 }
 
-function holdView(hold: Hold, { figures }: Step, { holdNumber, next, words }: Around): HoldView {
+function holdView(hold: Hold, step: Step, { holdNumber, steps, words }: Around): HoldView {
   const readings = hold.readings.map((one) => readingView(one, words));
   return {
     ...hold,
     readings,
     longNames: areLong(readings),
-    acceptHtml: marked(hold.accept, figures),
+    acceptHtml: marked(hold.accept, step.figures),
     number: holdNumber,
     word: words.phrases[hold.kind] ?? "",
-    next: next?.n ?? "",
+    next: steps[steps.indexOf(step) + 1]?.n ?? "",
   };
 }
 

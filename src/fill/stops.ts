@@ -1,4 +1,4 @@
-import type { Phase, Step } from "../model/plan.js";
+import type { Step } from "../model/plan.js";
 import { markedUnwritten } from "./marks.js";
 
 /** A pause point: the letter it carries on the checklist, its step, and whether the work may lie there overnight. */
@@ -13,11 +13,11 @@ export interface NumberedHold {
   number: number;
   n: string;
   kind: string;
-  phase: Phase;
+  title: string;
+  position: string;
   role: string;
   says: string;
   acceptHtml: string;
-  critical: string;
 }
 
 /** The pause points of a plan, lettered as on the checklist. */
@@ -31,15 +31,15 @@ export function stopsOf(steps: readonly Step[]): Stop[] {
 export function holdsOf(steps: readonly Step[]): NumberedHold[] {
   return steps
     .flatMap((step) => (step.hold ? [{ ...step, hold: step.hold }] : []))
-    .map(({ n, phase, says, critical = "", figures, hold: { kind, role, accept } }, i) => ({
+    .map(({ n, title, position, says, figures, hold: { kind, role, accept } }, i) => ({
       number: i + 1,
       n,
       kind,
-      phase,
+      title,
+      position,
       role,
       says,
       acceptHtml: markedUnwritten(accept, figures),
-      critical,
     }));
 }
 

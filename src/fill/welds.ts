@@ -7,8 +7,6 @@ import type { Words } from "../model/words.js";
 export interface Counted {
   n: string;
   count: number;
-  /** What is counted, as the recipe says it. */
-  of: string;
 }
 
 /** A row of welds: marked, drilled out and welded again. */
@@ -22,6 +20,8 @@ export interface Joint {
 
 /** What is welded or drilled without being a joint of the car: a test piece, a row of holes in a new panel. */
 export interface Other extends Counted {
+  /** What is counted, as the recipe says it. */
+  of: string;
   name: string;
 }
 
@@ -34,6 +34,7 @@ export interface Welding {
 
 interface At extends Counted {
   verb: string;
+  of: string;
   change: Change;
   key: string;
 }

@@ -13,8 +13,8 @@ import { fixingsOf } from "./step-fixings.js";
 import type { Scope, Visit } from "./closure.js";
 import { holdOf } from "./hold.js";
 import { type RecipeStep, targetsOf, verbsOf } from "../model/recipe-step.js";
-import { stepsOf } from "../model/recipe-steps.js";
 import { sentence, withFigures } from "./sentence.js";
+import { againOf, idOf } from "./step-id.js";
 import { referTo } from "./things.js";
 import { matches } from "./when.js";
 
@@ -197,9 +197,7 @@ function assemble(
     tools: [...new Set(step.tools ?? things.flatMap((thing) => toolsOf(verb, thing)))],
     ...(hold ? { hold } : {}),
     ...printed(compiler, step),
-    again: stepsOf(data)
-      .filter((one) => step.again?.includes(one.step.id ?? ""))
-      .map((one) => idOf({ visit, section: String(one.path[0]) }, one.step, "", [])),
+    again: againOf(place, step),
     found: foundNotes(compiler, does, things),
     ...(critical === undefined ? {} : { critical }),
     people: peopleOf(step, verb, part),
@@ -249,19 +247,6 @@ function printed(compiler: Compiler, step: RecipeStep): Printed {
     wait: step.wait ? textOf(step.wait, words) : "",
     ...(step.wait ? { waitSource: step.wait.source } : {}),
   };
-}
-
-function idOf(
-  { visit, section }: Pick<Place, "visit" | "section">,
-  step: RecipeStep,
-  verb: string,
-  does: readonly Change[],
-): string {
-  const side = visit.position === "" ? "" : `.${visit.position}`;
-  const objects = [...new Set(does.map((change) => change.object))].join("+");
-  const setting = step.to === undefined ? "" : `-${step.to.replaceAll(" ", "-")}`;
-  const round = step.round === undefined ? "" : `-${step.round}`;
-  return `${visit.recipe.data.recipe}${side}.${section}.${step.id ?? `${verb}-${objects}${setting}${round}`}`;
 }
 
 /** A named or written-out safety message. */

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { skillsOf } from "../../src/fill/skills.js";
 import { holdsOf } from "../../src/fill/stops.js";
-import { filled, labels, repairs, seen } from "./filled.js";
+import { filled, labels, lists, repairs, seen } from "./filled.js";
 
 describe.each(repairs)("the apprentice sign-off of $name", ({ opened, plan }) => {
   const html = filled("apprentice", opened, plan);
@@ -75,11 +75,8 @@ describe.each(repairs)("the apprentice sign-off of $name", ({ opened, plan }) =>
     expect(tasks.length).toBeGreaterThan(20);
     for (const { words } of tasks) {
       const [, at = ""] = / steps ((?:[\d.]+(?:, | to )?)+)/.exec(words) ?? [];
-      const runs = at.split(", ").map((run) => run.split(" to ").map(Number));
-      expect(runs.length).toBeGreaterThan(0);
-      for (const { n } of closed)
-        for (const [from = 0, upTo = from] of runs)
-          expect(Number(n) >= from && Number(n) <= upTo, `${n} in ${at}`).toBe(false);
+      expect(at).not.toBe("");
+      for (const { n } of closed) expect(lists(at, n), `${n} in ${at}`).toBe(false);
     }
   });
 

@@ -40,3 +40,11 @@ export function seen(html: string): string {
 export function labels(html: string): string[] {
   return [...html.matchAll(/aria-label="([^"]*)"/g)].map((match) => match[1] ?? "");
 }
+
+/** Whether a list of steps as it is printed, '12, 17, 182 to 186', holds a step. */
+export function lists(printed: string, n: string): boolean {
+  return printed.split(", ").some((run) => {
+    const [from = 0, upTo = from] = run.split(" to ").map(Number);
+    return Number(n) >= from && Number(n) <= upTo;
+  });
+}

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { signs, stepsOfSign } from "../../src/fill/signs.js";
 import { stepList } from "../../src/fill/step-list.js";
-import { filled, repairs, seen } from "./filled.js";
+import { filled, lists, repairs, seen } from "./filled.js";
 
 describe.each(repairs)("the hazard sheet of $name", ({ opened, plan }) => {
   const html = filled("hazards", opened, plan);
@@ -14,10 +14,7 @@ describe.each(repairs)("the hazard sheet of $name", ({ opened, plan }) => {
     const rows = html.slice(html.indexOf("block by block"), html.indexOf("Which signs"));
     const row = rows.split("<tr ").find((one) => {
       const [, steps = ""] = /^data-about="steps ([^"]*)"/.exec(one) ?? [];
-      return steps.split(", ").some((run) => {
-        const [from, upTo = from] = run.split(" to ").map(Number);
-        return Number(n) >= Number(from) && Number(n) <= Number(upTo);
-      });
+      return steps !== "" && lists(steps, n);
     });
     return seen(row ?? "");
   };

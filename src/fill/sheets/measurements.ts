@@ -2,7 +2,7 @@ import type { Step } from "../../model/plan.js";
 import type { Words } from "../../model/words.js";
 import { type Series, readingsOf } from "../readings.js";
 import { type Sheet, type SheetInput, headOf } from "../sheet.js";
-import { marked } from "../marks.js";
+import { saidOf } from "../marks.js";
 import { asksTorque } from "../skills.js";
 import { placeOf } from "../place.js";
 import { holdsOf } from "../stops.js";
@@ -35,10 +35,6 @@ function gaugesOf({ brief }: SheetInput, { phrases }: Words): string[] {
   return brief.tools
     .map(({ name }) => name)
     .filter((name) => known.some((word) => name.includes(word)));
-}
-
-function saidOf({ n, says, figures }: Step): { n: string; saysHtml: string } {
-  return { n, saysHtml: marked(says, figures) };
 }
 
 /** A series of so few readings stands on one page (the number is ours). */

@@ -6,14 +6,11 @@ import { byRole, holdsOf } from "../stops.js";
 export const road: Sheet = {
   name: "road",
   applies: ({ steps }) => steps.some(({ hold }) => hold),
-  view: (input, words) => {
-    const places = new Map(input.steps.map((step) => [step.n, placeOf(step, words)]));
-    return {
-      ...headOf(input),
-      roles: byRole(holdsOf(input.steps)).map(({ role, holds }) => ({
-        role,
-        holds: holds.map((hold) => ({ ...hold, where: places.get(hold.n) ?? "" })),
-      })),
-    };
-  },
+  view: (input, words) => ({
+    ...headOf(input),
+    roles: byRole(holdsOf(input.steps)).map(({ role, holds }) => ({
+      role,
+      holds: holds.map((hold) => ({ ...hold, where: placeOf(hold, words) })),
+    })),
+  }),
 };

@@ -1,7 +1,7 @@
 import type { Step } from "../../model/plan.js";
 import type { Words } from "../../model/words.js";
 import { keyOf } from "../../model/world.js";
-import { marked } from "../marks.js";
+import { marked, saidOf } from "../marks.js";
 import { valueHtml } from "../step-view.js";
 import { type Sheet, headOf, sum } from "../sheet.js";
 import { type NumberedHold, holdsOf } from "../stops.js";
@@ -60,8 +60,7 @@ function notesOf(steps: readonly Step[]): string[] {
 
 /** The steps that weld up holes which were not welds. */
 function closedOf(steps: readonly Step[]): { n: string; saysHtml: string }[] {
-  const joints = steps.filter(({ verb, readings }) => verb === "close" && readings.length > 0);
-  return joints.map(({ n, says, figures }) => ({ n, saysHtml: marked(says, figures) }));
+  return steps.filter(({ verb, readings }) => verb === "close" && readings.length > 0).map(saidOf);
 }
 
 /** The holds of the welding task from its first weld to the last of whoever releases the hold after the last look at a joint. */

@@ -16,7 +16,8 @@ export function unmet(tale: Tale, law: 1 | 6 | 15): boolean {
 
 /**
  * Law 1: a part comes off only when all that holds or covers it is off. The plan is simulated (part 3 of the
- * design), so what lies under a cover is out of reach both ways, for work on a surface too, and nothing holds a part that is not there.
+ * design), so what lies under a cover is out of reach both ways, for work on a surface too, and nothing holds a
+ * part that is not there.
  */
 export function access(tale: Tale): boolean {
   const held = ({ thing, at }: Event): boolean =>
