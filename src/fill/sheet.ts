@@ -20,6 +20,8 @@ export interface SheetInput {
   large: boolean;
   /** The names of the sheets that are printed together. */
   printed: readonly string[];
+  /** How many pages each sheet has, as far as they are laid out. */
+  pages: Readonly<Record<string, number>>;
   /** The sheet of labels that bag labels go onto, and the height of its paper in millimetres. */
   labelPaper?: LabelPaper & { paperHeight: number };
   /** Where this pack goes on from one that was printed before. */
@@ -31,6 +33,8 @@ export interface Sheet {
   name: string;
   /** Another template, where what is printed on asks for one. */
   template?(input: SheetInput): string;
+  /** Whether it tells how many pages the others have, and so is laid out after them. */
+  countsPages?: true;
   /** Whether this plan has anything for the sheet. */
   applies(input: SheetInput): boolean;
   view(input: SheetInput, words: Words): object;

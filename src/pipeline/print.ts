@@ -5,7 +5,7 @@ import { hasErrors } from "../diagnostics/print.js";
 import { stepInInches } from "../figures/in-units.js";
 import { fill } from "../fill/fill.js";
 import { page } from "../fill/page.js";
-import type { SheetInput } from "../fill/sheet.js";
+import type { Sheet, SheetInput } from "../fill/sheet.js";
 import { sheets } from "../fill/sheets.js";
 import { recipesFor } from "../find/find-job.js";
 import { fontFile } from "../layout/fonts.js";
@@ -32,18 +32,20 @@ export async function print(
   const input = { ...alone, printed: wanted.map(({ name }) => name) };
   const nameOf = (sheet: string): string =>
     [file.car.id, file.job.split("/").at(-1), sheet].filter(Boolean).join("-");
-  const filled = wanted.map((sheet) => ({
-    name: nameOf(sheet.name),
-    html: fill(sheet, input, opened.words),
-  }));
+  const htmlOf = (sheet: Sheet, pages: SheetInput["pages"]): string =>
+    fill(sheet, { ...input, pages }, opened.words);
   const css = styleText();
-  if (options.html)
-    return { value: filled.map((one) => browserPage(one, css.text)), diagnostics: [] };
+  if (options.html) {
+    const value = wanted.map((one) => browserPage(nameOf(one.name), htmlOf(one, {}), css.text));
+    return { value, diagnostics: [] };
+  }
+  const pages: Record<string, number> = {};
   const laid: { name: string; sheet: LaidSheet }[] = [];
-  for (const { name, html } of filled) {
-    const { value: sheet, diagnostics } = layout(html, css, options.paper);
+  for (const one of wanted.toSorted((a, b) => (a.countsPages ? 1 : 0) - (b.countsPages ? 1 : 0))) {
+    const { value: sheet, diagnostics } = layout(htmlOf(one, pages), css, options.paper);
     if (!sheet || hasErrors(diagnostics)) return { diagnostics };
-    laid.push({ name, sheet });
+    pages[one.name] = sheet.pages.length;
+    laid[wanted.indexOf(one)] = { name: nameOf(one.name), sheet };
   }
   const common = {
     revision: input.revision,
@@ -65,7 +67,7 @@ export async function print(
   return { value: printed, diagnostics: [] };
 }
 
-function browserPage({ name, html }: { name: string; html: string }, css: string): Printed {
+function browserPage(name: string, html: string, css: string): Printed {
   return { name: `${name}.html`, bytes: Buffer.from(page(html, css, name)) };
 }
 
@@ -120,6 +122,7 @@ function inputOf(file: PlanFile, options: PrintOptions, words: Words): SheetInpu
     draft: draft || !isProven(file),
     large,
     printed: [],
+    pages: {},
     ...(labels ? { labelPaper: { ...labels, paperHeight: papers[paper].height } } : {}),
     ...(file.resume ? { resume: file.resume } : {}),
   };

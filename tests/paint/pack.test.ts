@@ -26,6 +26,22 @@ async function sheets(fillable: boolean): Promise<Map<string, Buffer>> {
   return new Map(value.map(({ name, bytes }) => [name, bytes]));
 }
 
+/** What the guide calls each sheet. */
+const titles: Readonly<Record<string, string>> = {
+  worth: "Worth it?",
+  gather: "Gather list",
+  hazards: "Hazard sheet",
+  layers: "Layers",
+  times: "Time plan",
+  checklist: "Checklist",
+  count: "Count sheet",
+  labels: "Bag labels",
+  measurements: "Measurements",
+  welds: "Weld sheet",
+  road: "Not for the road",
+  handover: "Handover note",
+  apprentice: "Apprentice",
+};
 const read = (bytes: Uint8Array) =>
   getDocument({ data: new Uint8Array(bytes), verbosity: 0 }).promise;
 
@@ -49,6 +65,23 @@ describe("the joined pack", () => {
     expect(firsts).toContain("Checklist 1");
     expect(firsts).toContain("Count sheet 1");
     expect(firsts.every((label) => label?.endsWith(" 1"))).toBe(true);
+  });
+
+  it("tells in its guide how many pages each other sheet has", async () => {
+    const guide = await (await read(files.get("bar-guide.pdf") ?? Buffer.alloc(0))).getPage(1);
+    const items = (await guide.getTextContent()).items.map((one) => ("str" in one ? one.str : ""));
+    const text = items
+      .map((one) => one || " ")
+      .join("")
+      .replace(/\s+/g, " ");
+    const others = [...files].filter(([name]) => !/guide|pack/.test(name));
+    const told = others.map(([name]) => {
+      const title = titles[name.slice("bar-".length, -".pdf".length)] ?? "";
+      const [, number] = text.slice(text.indexOf(`${title} `) + title.length).split(" ");
+      return [name, Number(number)];
+    });
+    const counted = others.map(async ([name, file]) => [name, (await read(file)).numPages]);
+    expect(told).toEqual(await Promise.all(counted));
   });
 
   it("has a bookmark for each sheet, and the headings of the sheet below it", async () => {
