@@ -1,6 +1,7 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.js";
 import { didYouMean } from "../diagnostics/nearest.js";
 import { markOf, textOf } from "../figures/format.js";
+import { spanOf } from "../figures/minutes.js";
 import { inInches } from "../figures/in-units.js";
 import type { Catalog } from "../model/library.js";
 import type { Message, Phase, Step } from "../model/plan.js";
@@ -219,12 +220,14 @@ type Printed = Pick<
   | "night"
   | "count"
   | "wait"
+  | "waitMinutes"
   | "waitSource"
 >;
 
 function printed(compiler: Compiler, step: RecipeStep): Printed {
   const { words } = compiler;
   const figures = Object.values(step.figures ?? {});
+  const waitMinutes = spanOf(step.wait);
   const counts = step.of !== undefined && step.count !== undefined;
   return {
     uses: (step.uses ?? []).map(({ amount, ...use }) => ({
@@ -245,6 +248,7 @@ function printed(compiler: Compiler, step: RecipeStep): Printed {
     night: step.night ?? false,
     ...(counts ? { count: { expect: step.count ?? 0, of: step.of ?? "" } } : {}),
     wait: step.wait ? textOf(step.wait, words) : "",
+    ...(waitMinutes ? { waitMinutes } : {}),
     ...(step.wait ? { waitSource: step.wait.source } : {}),
   };
 }
