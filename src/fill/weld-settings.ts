@@ -8,8 +8,8 @@ type Fact = Step["facts"][number];
 
 /** What the weld steps say of their settings: what is set and released, where to begin, and what is printed beside. */
 export interface Settings {
-  /** What is written in when it is released, each the heading of a column. */
-  columns: string[];
+  /** What is written in when it is released, and its unit: each the heading of a column. */
+  columns: { name: string; unit: string }[];
   /** Where to begin, a row for each weld that a table knows, with a cell for each column. */
   starts: Start[];
   /** How the rows were computed and after whom, each once. */
@@ -39,7 +39,10 @@ export function settingsOf(steps: readonly Step[], words: Words): Settings {
   const welds = [...new Set(starting.map(weldOf))];
   const asked = words.phrases["as-released"] ?? "";
   return {
-    columns: columns.map((column) => column.replace(` ${asked}`, "")),
+    columns: columns.map((column) => ({
+      name: bareName(column).replace(` ${asked}`, ""),
+      unit: unitOf(column),
+    })),
     starts: welds.map((weld) => {
       const mine = starting.filter((fact) => weldOf(fact) === weld);
       return rowOf(mine, columns, words);
@@ -66,9 +69,17 @@ function startOf(fact: Fact, columns: readonly string[]): StartFact[] {
     : [];
 }
 
+function unitOf(column: string): string {
+  return /\(([^()]+)\)$/.exec(column)?.[1] ?? "";
+}
+
+function bareName(column: string): string {
+  return column.replace(/ \([^()]+\)$/, "");
+}
+
 /** Whether a value has the unit that a column asks for, in metric or beside inches. */
 function isOf({ unit = "", also = "" }: Figure, column: string): boolean {
-  const [, asked = ""] = /\(([^()]+)\)$/.exec(column) ?? [];
+  const asked = unitOf(column);
   return asked !== "" && (unit === asked || also.endsWith(` ${asked}`));
 }
 

@@ -46,7 +46,7 @@ describe.each(repairs)("the planning sheets of $name", ({ opened, plan }) => {
     const html = filled("times", opened, plan);
     const rows = [
       ...html.matchAll(
-        /<tr[^>]*><td>([\d.]+)(?:–([\d.]+))?<\/td>.*?<td>(\d+)<\/td><td>(\d+)<\/td><td>(\d+)<\/td>/g,
+        /<tr data-about="steps[^>]*><td>([\d.]+)(?:–([\d.]+))?<\/td>.*?<td>(\d+)<\/td><td>(\d+)<\/td><td>(\d+)<\/td>/g,
       ),
     ];
     const at = new Map(plan.steps.map((step, i) => [step.n, i]));
@@ -55,8 +55,70 @@ describe.each(repairs)("the planning sheets of $name", ({ opened, plan }) => {
     );
     expect(covered).toEqual(plan.steps.map((step) => step.n));
     const minutes = rows.reduce((sum, row) => sum + Number(row[4]), 0);
-    const hours = /All, in hours<\/td><td>[\d.]+<\/td><td>([\d.]+)/.exec(html)?.[1];
-    expect(Math.round(minutes / 6) / 10).toBe(Number(hours));
+    const clock = `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, "0")}`;
+    expect(/All, hours and minutes<\/td><td>[\d:]+<\/td><td>([\d:]+)/.exec(html)?.[1]).toBe(clock);
+  });
+
+  it("the time plan adds the known waits up apart from the work, per part and in all, and counts the others", () => {
+    const html = filled("times", opened, plan);
+    const [, table = ""] = /<table class="in-short">(.*?)<\/table>/s.exec(html) ?? [];
+    const rows = [...table.matchAll(/<tr[^>]*>(<td>.*?)<\/tr>/g)].map(([, row = ""]) =>
+      [...row.matchAll(/<td>(.*?)<\/td>/g)].map(([, cell = ""]) => seen(cell).trim()),
+    );
+    const minutesOf = (time = ""): number => {
+      const [hours = 0, minutes = 0] = time.split(":").map(Number);
+      return 60 * hours + minutes;
+    };
+    // Read from the words that the checklist prints, not from the minutes that the plan carries.
+    const waitOf = ({ wait }: { wait: string }): number => {
+      const [, value = "", unit = ""] = /^([\d.]+) (h|min)$/.exec(wait) ?? [];
+      return Number(value) * (unit === "h" ? 60 : 1);
+    };
+    const known = plan.steps.filter((step) => waitOf(step) > 0);
+    expect(known.length).toBeGreaterThan(4);
+    const expected = (steps: typeof plan.steps): [number, number, number] => [
+      steps.reduce((sum, step) => sum + waitOf(step), 0),
+      steps.filter((step) => step.wait !== "" && waitOf(step) === 0).length,
+      steps.filter(({ night }) => night).length,
+    ];
+    const printed = (row: readonly string[]) => [minutesOf(row[4]), Number(row[5]), Number(row[6])];
+    const parts = [...new Set(plan.steps.map(({ phase }) => phase))];
+    expect(rows).toHaveLength(parts.length + 1);
+    parts.forEach((part, i) => {
+      const steps = plan.steps.filter(({ phase }) => phase === part);
+      expect(printed(rows[i] ?? []), part).toEqual(expected(steps));
+    });
+    const all = rows.at(-1) ?? [];
+    expect(printed(all)).toEqual(expected(plan.steps));
+    for (const column of [1, 2, 3]) {
+      const sums = rows.slice(0, -1).reduce((sum, row) => sum + minutesOf(row[column]), 0);
+      expect(sums).toBe(minutesOf(all[column]));
+    }
+    const [, formula = ""] = /computed here:(.*?)It is a sum in a row/.exec(seen(html)) ?? [];
+    for (const { n, wait } of known)
+      expect(formula).toMatch(new RegExp(`${wait} \\([\\d, ]*\\b${n}\\b`));
+    expect(seen(html)).toContain("Do not add those hours twice");
+  });
+
+  it("the time plan adds a wait that may be longer up from its least to its most", () => {
+    const [at = -1] = plan.steps.flatMap(({ wait }, i) => (wait.includes("__") ? [i] : []));
+    const steps = plan.steps.map((step, i): typeof step =>
+      i === at ? { ...step, wait: "10 to 14 h", waitMinutes: [600, 840] } : step,
+    );
+    const total = (html: string): string[] =>
+      [
+        ...(/<tr class="total"><td>All<.*?<\/tr>/.exec(html)?.[0] ?? "").matchAll(
+          /<td>(.*?)<\/td>/g,
+        ),
+      ]
+        .map(([, cell = ""]) => cell)
+        .slice(4, 6);
+    const [known = "", unknown = ""] = total(filled("times", opened, plan));
+    const [hours = 0, minutes = ""] = known.split(/(?=:)/);
+    expect(total(filled("times", opened, { ...plan, steps }))).toEqual([
+      `${Number(hours) + 10}${minutes} to ${Number(hours) + 14}${minutes}`,
+      String(Number(unknown) - 1),
+    ]);
   });
 
   it("the layers put every part that comes off once, and below all that hides it", async () => {
