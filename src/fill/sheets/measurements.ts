@@ -1,6 +1,6 @@
 import type { Step } from "../../model/plan.js";
 import type { Words } from "../../model/words.js";
-import { type Series, readingsOf } from "../readings.js";
+import { type Series, allowedHtml, isLimited, readingsOf } from "../readings.js";
 import { type Sheet, type SheetInput, headOf } from "../sheet.js";
 import { saidOf } from "../marks.js";
 import { asksTorque } from "../skills.js";
@@ -21,6 +21,7 @@ export const measurements: Sheet = {
       once: once.map(({ step, readings }) => ({
         ...saidOf(step),
         where: placeOf(step, words),
+        allowedHtml: isLimited(step) ? allowedHtml(step) : "",
         readings,
       })),
       again: again.map((series) => seriesView(series, input.steps)),
@@ -45,8 +46,11 @@ const mostBeside = 5;
 
 /** A series with the holds that follow its readings at once, where they are judged; taken more often, its steps stand below each other. */
 function seriesView({ steps: taken, readings }: Series, steps: readonly Step[]): object {
-  const next = taken.map((step) => steps[steps.indexOf(step) + 1]?.n);
-  const judged = holdsOf(steps).filter(({ n }) => next.includes(n));
+  const next = taken.flatMap((step) => steps[steps.indexOf(step) + 1] ?? []);
+  const judged = holdsOf(steps).flatMap((hold) => {
+    const step = next.find(({ n }) => n === hold.n);
+    return step ? [{ ...hold, allowedHtml: allowedHtml(step) }] : [];
+  });
   const turned = taken.length > mostBeside;
   return {
     taken: taken.map(saidOf),
