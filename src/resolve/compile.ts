@@ -227,7 +227,6 @@ type Printed = Pick<
 function printed(compiler: Compiler, step: RecipeStep): Printed {
   const { words } = compiler;
   const figures = Object.values(step.figures ?? {});
-  const waitMinutes = spanOf(step.wait);
   const counts = step.of !== undefined && step.count !== undefined;
   return {
     uses: (step.uses ?? []).map(({ amount, ...use }) => ({
@@ -247,9 +246,19 @@ function printed(compiler: Compiler, step: RecipeStep): Printed {
     checks: (step.checks ?? []).map((check) => withFigures(words, step, check)),
     night: step.night ?? false,
     ...(counts ? { count: { expect: step.count ?? 0, of: step.of ?? "" } } : {}),
-    wait: step.wait ? textOf(step.wait, words) : "",
+    ...waitOf(step.wait, words),
+  };
+}
+
+function waitOf(
+  wait: RecipeStep["wait"],
+  words: Words,
+): Pick<Step, "wait" | "waitMinutes" | "waitSource"> {
+  const waitMinutes = spanOf(wait);
+  return {
+    wait: wait ? textOf(wait, words) : "",
     ...(waitMinutes ? { waitMinutes } : {}),
-    ...(step.wait ? { waitSource: step.wait.source } : {}),
+    ...(wait ? { waitSource: wait.source } : {}),
   };
 }
 

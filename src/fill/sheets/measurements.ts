@@ -6,6 +6,7 @@ import { saidOf } from "../marks.js";
 import { asksTorque } from "../skills.js";
 import { placeOf } from "../place.js";
 import { holdsOf } from "../stops.js";
+import { isGauge } from "../tool-lines.js";
 import { torquesOf } from "../torques.js";
 
 /** Every reading of the job in one place, with the gauge it was taken with; torques too. */
@@ -30,12 +31,8 @@ export const measurements: Sheet = {
   },
 };
 
-/** Tools whose name holds one of the words that the words file lists for gauges. */
-function gaugesOf({ brief }: SheetInput, { phrases }: Words): string[] {
-  const known = (phrases["gauge-words"] ?? "").split(" ").filter((word) => word !== "");
-  return brief.tools
-    .map(({ name }) => name)
-    .filter((name) => known.some((word) => name.includes(word)));
+function gaugesOf({ brief }: SheetInput, words: Words): string[] {
+  return brief.tools.map(({ name }) => name).filter((name) => isGauge(name, words));
 }
 
 /** A series of so few readings stands on one page (the number is ours). */
