@@ -5,6 +5,7 @@ import { bagsOf } from "./bags.js";
 import { joinsOf } from "./count-lines.js";
 import { allMessages } from "./messages.js";
 import { sum } from "./sheet.js";
+import { firstStep, isGauge, sizesOf, toolKind, toolKinds } from "./tool-lines.js";
 import { wornFor } from "./signs.js";
 
 /** A line of a list of what to bring. */
@@ -15,12 +16,24 @@ export interface GatherItem {
   unit?: string;
   /** Where the amount comes from. */
   mark?: string;
+  /** What it must fit, drill, read or reach. */
+  sizes?: string[];
+  /** From which step it is needed. */
+  from?: string;
+  /** Whether the plan does not know how much, and it is written in. */
+  ask?: boolean;
   more: string;
+}
+
+/** Tools for one kind of work. */
+export interface ToolGroup {
+  title: string;
+  items: GatherItem[];
 }
 
 /** The lists of what to bring. */
 export interface GatherView {
-  tools: GatherItem[];
+  tools: ToolGroup[];
   supplies: GatherItem[];
   spares: GatherItem[];
   fixings: GatherItem[];
@@ -33,28 +46,48 @@ export interface GatherView {
 
 /** Gathers what to bring for a plan. */
 export function gatherOf(brief: Brief, steps: readonly Step[], words: Words): GatherView {
-  const { or = "or" } = words.phrases;
+  const usedAt = (id: string): Step[] =>
+    steps.filter((step) => step.uses.some(({ consumable }) => consumable === id));
   return {
-    tools: brief.tools.map(({ name, instead, why = "" }) => ({
-      name,
-      more: `${instead === undefined ? "" : `${or} ${instead}. `}${why}`.trim(),
-    })),
+    tools: toolGroups(brief, steps, words),
     supplies: brief.consumables.map(({ note = "", amount, source, ...one }) => ({
       ...one,
       mark: source ? markOf(source) : "",
-      ...(amount === undefined ? {} : { amount: enough(amount) }),
+      ...(amount === undefined ? { ask: true } : { amount: enough(amount) }),
+      from: firstStep(usedAt(one.id), words),
       more: note,
     })),
     spares: brief.spares.map(({ note = "", ...one }) => ({ ...one, more: note })),
     fixings: newFixings(steps, words),
     bags: bagsOf(steps).size,
     tags: 2 * sum(steps.map((step) => (step.phase === "strip" ? joinsOf(step) : 0))),
-    renew: brief.renew.map(({ name, why }) => ({ name, more: why })),
+    renew: brief.renew.map(({ name, why }) => ({ name, ask: true, more: why })),
     wear: wornFor(allMessages({ brief, steps })).map((name) => ({
       name,
       more: "",
     })),
   };
+}
+
+/** The tools of a plan by the kind of work they are for, each from the step that first asks for it. */
+function toolGroups(brief: Brief, steps: readonly Step[], words: Words): ToolGroup[] {
+  const { or = "or" } = words.phrases;
+  const all = brief.tools.map(({ id, name, instead, why = "" }) => {
+    const mine = steps.filter(({ tools }) => tools.includes(id));
+    const gauge = isGauge(name, words);
+    const item: GatherItem = {
+      name,
+      sizes: sizesOf(name, mine, words),
+      from: firstStep(mine, words),
+      more: `${instead === undefined ? "" : `${or} ${instead}. `}${why}`.trim(),
+    };
+    return { kind: toolKind(mine, gauge), at: mine[0] ? steps.indexOf(mine[0]) : -1, item };
+  });
+  return toolKinds.flatMap((kind) => {
+    const mine = all.filter((one) => one.kind === kind).sort((a, b) => a.at - b.at);
+    const title = words.phrases[`tools-${kind}`] ?? kind;
+    return mine.length > 0 ? [{ title, items: mine.map(({ item }) => item) }] : [];
+  });
 }
 
 /** An amount to bring, rounded up to two digits: what is worked out to the hundredth is not weighed so. */

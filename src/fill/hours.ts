@@ -1,5 +1,7 @@
 import type { Step } from "../model/plan.js";
+import type { Words } from "../model/words.js";
 import { sum } from "./sheet.js";
+import { waitHtml } from "./step-view.js";
 
 /** Hours hands on, each at least 1. */
 export interface Hours {
@@ -22,4 +24,73 @@ function hoursBy(steps: readonly Step[], times: (step: Step) => number): Hours {
   const hours = (i: 0 | 1 | 2): number =>
     Math.max(1, Math.round(sum(steps.map((step) => step.minutes[i] * times(step))) / 60));
   return { low: hours(0), likely: hours(1), high: hours(2) };
+}
+
+/** A block of work: its minutes hands on, its waits with their minutes where they are known, its night stops. */
+export interface Block {
+  phase: string;
+  low: number;
+  likely: number;
+  high: number;
+  waits: { minutes?: [number, number] }[];
+  nights: readonly unknown[];
+}
+
+/** Some blocks added up, in hours and minutes: work, and apart from it the waits and the night stops. */
+export interface Added {
+  title: string;
+  low: string;
+  likely: string;
+  high: string;
+  /** The sum of the waits whose time is known; empty where there is none. */
+  known: string;
+  /** How many waits have no printed time. */
+  unknown: number;
+  nights: number;
+}
+
+/** The blocks of each part of a job added up, in the order of the blocks. */
+export function partsOf(blocks: readonly Block[], words: Words): Added[] {
+  const parts = [...new Set(blocks.map(({ phase }) => phase))];
+  return parts.map((part) =>
+    addedUp(
+      part,
+      blocks.filter(({ phase }) => phase === part),
+      words,
+    ),
+  );
+}
+
+/** Blocks added up as they are printed, each kind of time by itself. */
+export function addedUp(title: string, blocks: readonly Block[], { phrases }: Words): Added {
+  const work = (key: "low" | "likely" | "high"): string =>
+    clock(sum(blocks.map((one) => one[key])));
+  const waits = blocks.flatMap((one) => one.waits);
+  const spans = waits.flatMap(({ minutes }) => (minutes ? [minutes] : []));
+  const [least, most] = [0, 1].map((i) => clock(sum(spans.map((span) => span[i] ?? 0))));
+  return {
+    title,
+    low: work("low"),
+    likely: work("likely"),
+    high: work("high"),
+    known: spans.length > 0 ? [...new Set([least, most])].join(` ${phrases["to"] ?? ""} `) : "",
+    unknown: waits.length - spans.length,
+    nights: sum(blocks.map(({ nights }) => nights.length)),
+  };
+}
+
+/** Minutes as hours and minutes: '7:48'. */
+function clock(minutes: number): string {
+  const whole = Math.round(minutes);
+  return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, "0")}`;
+}
+
+/** The waits whose time is known, alike ones together: what is added up, and after which steps. */
+export function knownWaits(steps: readonly Step[]): { timeHtml: string; after: string }[] {
+  const alike = new Map<string, string[]>();
+  for (const step of steps.filter(({ waitMinutes }) => waitMinutes)) {
+    const time = waitHtml(step);
+    alike.set(time, [...(alike.get(time) ?? []), step.n]);
+  }
+  return [...alike].map(([timeHtml, after]) => ({ timeHtml, after: after.join(", ") }));
 }

@@ -2,12 +2,12 @@ import type { Figure } from "../model/figure.js";
 import type { Step } from "../model/plan.js";
 import type { Words } from "../model/words.js";
 import { keyOf } from "../model/world.js";
-import { figureHtml } from "./marks.js";
+import { figureHtml, marked } from "./marks.js";
 
-/** A reading to write down: its name and unit apart, and what it should be. */
+/** A reading to write down: its name, its heading with the unit, and what it should be. */
 export interface Reading {
   name: string;
-  unit: string;
+  heading: string;
   /** The value and its source mark, a line to write on for the maker's, or nothing where the reading itself is the record. */
   shouldBeHtml: string;
 }
@@ -59,13 +59,27 @@ function seriesOf(group: readonly ReadingsOfStep[]): Series {
   return { steps: group.map(({ step }) => step), readings: group[0]?.readings ?? [] };
 }
 
+/** What a hold allows, with the source of each limit; the maker's own is written on the checklist, not here. */
+export function allowedHtml({ hold, figures }: Step): string {
+  const unwritten = (text: string): string => text.replaceAll(/_{3,}/g, "…");
+  const limits = new Map(
+    figures.map((figure) => [figure.text, { ...figure, text: unwritten(figure.text) }]),
+  );
+  return marked(unwritten(hold?.accept ?? ""), [...limits.values()]);
+}
+
+/** Whether what a hold asks for is limited by a figure. */
+export function isLimited({ hold, figures }: Step): boolean {
+  return figures.some(({ text }) => hold?.accept.includes(text));
+}
+
 /** Takes a unit in brackets off a reading's name: 'height (mm)'. */
 function readingOf({ name, figure }: { name: string; figure?: Figure }, words: Words): Reading {
   const [, bare = name, written = ""] = /^(.*) \(([^()]+)\)$/.exec(name) ?? [];
   const unit = figure?.unit ?? written;
   return {
     name: bare,
-    unit: unit === "1" ? "" : unit,
+    heading: unit === "" || unit === "1" ? bare : `${bare} (${unit})`,
     shouldBeHtml: figure ? figureHtml(figure, words) : "",
   };
 }

@@ -98,6 +98,8 @@ export interface Step {
   minutes: Minutes;
   /** How long to wait after the step, in words; empty where there is no wait. */
   wait: string;
+  /** The wait from its least to its most, where the plan knows its time. */
+  waitMinutes?: [number, number];
   waitSource?: FigureSource;
   zone: string;
   origin: Origin;

@@ -1,6 +1,7 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.js";
 import { didYouMean } from "../diagnostics/nearest.js";
 import { markOf, textOf } from "../figures/format.js";
+import { spanOf } from "../figures/minutes.js";
 import { inInches } from "../figures/in-units.js";
 import type { Catalog } from "../model/library.js";
 import type { Message, Phase, Step } from "../model/plan.js";
@@ -219,6 +220,7 @@ type Printed = Pick<
   | "night"
   | "count"
   | "wait"
+  | "waitMinutes"
   | "waitSource"
 >;
 
@@ -244,8 +246,19 @@ function printed(compiler: Compiler, step: RecipeStep): Printed {
     checks: (step.checks ?? []).map((check) => withFigures(words, step, check)),
     night: step.night ?? false,
     ...(counts ? { count: { expect: step.count ?? 0, of: step.of ?? "" } } : {}),
-    wait: step.wait ? textOf(step.wait, words) : "",
-    ...(step.wait ? { waitSource: step.wait.source } : {}),
+    ...waitOf(step.wait, words),
+  };
+}
+
+function waitOf(
+  wait: RecipeStep["wait"],
+  words: Words,
+): Pick<Step, "wait" | "waitMinutes" | "waitSource"> {
+  const waitMinutes = spanOf(wait);
+  return {
+    wait: wait ? textOf(wait, words) : "",
+    ...(waitMinutes ? { waitMinutes } : {}),
+    ...(wait ? { waitSource: wait.source } : {}),
   };
 }
 

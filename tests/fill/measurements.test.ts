@@ -4,6 +4,15 @@ import { torquesOf } from "../../src/fill/torques.js";
 import { verbs } from "../../src/model/verbs.js";
 import { filled, labels, repairs, seen } from "./filled.js";
 
+function escaped(text: string): string {
+  return text.replaceAll(/[.*+?^${}()|[\]\\]/g, "\\$&");
+}
+
+/** A heading as the sheet prints it, in a cell of its own or bold before what the step says. */
+function headed(heading: string): RegExp {
+  return new RegExp(`<small>(?:<b>)?${escaped(heading)}(?:[ .<])`);
+}
+
 describe.each(repairs)("the measurement sheet of $name", ({ opened, plan }) => {
   const html = filled("measurements", opened, plan);
   const text = seen(html);
@@ -29,7 +38,55 @@ describe.each(repairs)("the measurement sheet of $name", ({ opened, plan }) => {
     const gaps = again.find(({ steps }) => steps.some(({ verb }) => verb === "compare"));
     const steps = (gaps?.steps ?? []).map(({ n }) => `Step ${n}`);
     expect(steps.length).toBeGreaterThan(2);
-    expect(text).toContain(`What Unit ${steps.join(" ")} Differs most: by, at step`);
+    expect(text).toContain(`What ${steps.join(" ")} Differs most: by, at step`);
+  });
+
+  it("names the unit of each reading in its heading, and in no column of its own", () => {
+    const units = plan.steps.flatMap((step) =>
+      (step.hold ?? step).readings.flatMap(({ name, figure }) => {
+        const bare = name.replace(/ \([^()]+\)$/, "");
+        const unit = figure?.unit ?? / \(([^()]+)\)$/.exec(name)?.[1] ?? "1";
+        return unit === "1" ? [] : [`${bare} (${unit})`];
+      }),
+    );
+    expect(units.length).toBeGreaterThan(20);
+    for (const heading of units) expect(html).toMatch(headed(heading));
+    expect(html).not.toContain(">Unit</th>");
+  });
+
+  it("turns a series of more than five rounds, with the number of each step beside its reading", () => {
+    const columns = [...html.matchAll(/<thead>.*?<\/thead>/g)].map(
+      ([head]) => head.split(">Step ").length - 1,
+    );
+    expect(Math.max(...columns)).toBeLessThanOrEqual(5);
+    const long = again.filter(({ steps }) => steps.length > 5);
+    expect(long.length).toBeGreaterThan(0);
+    for (const { steps, readings } of long)
+      for (const { n } of steps)
+        for (const { heading } of readings)
+          expect(html).toMatch(new RegExp(`<td>${n}</td><td><small><b>${escaped(heading)}\\.`));
+  });
+
+  it("prints what a hold allows, each limit with its source, wherever a figure limits a reading", () => {
+    const limited = plan.steps.filter(
+      ({ hold, figures }) =>
+        hold &&
+        hold.readings.length > 0 &&
+        figures.some(({ text: limit }) => hold.accept.includes(limit)),
+    );
+    expect(limited.length).toBeGreaterThan(2);
+    for (const { n, hold, figures } of limited) {
+      const [, row = ""] = new RegExp(`data-about="step ${n}">(.*?)</tr>`).exec(html) ?? [];
+      expect(seen(row)).toContain(`Allowed: ${hold?.accept.replaceAll(/_{3,}/g, "…")}`);
+      for (const { text: limit, mark } of figures.filter((one) => hold?.accept.includes(one.text)))
+        expect(row).toContain(`${limit.replaceAll(/_{3,}/g, "…")}<sup>(${mark})</sup>`);
+    }
+    const judged = [...html.matchAll(/Allowed \(hold \d+, step ([\d.]+)\):<\/b> ([^\n]*?)<\/p>/g)];
+    expect(judged.length).toBeGreaterThan(1);
+    for (const [, n, allowed = ""] of judged) {
+      const step = plan.steps.find((one) => one.n === n);
+      expect(seen(allowed).trim()).toBe(step?.hold?.accept.replaceAll(/_{3,}/g, "…"));
+    }
   });
 
   it("never pairs readings of two objects, but holds all counts of the tools together", () => {

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { sheets } from "../../src/fill/sheets.js";
 import { weldingOf } from "../../src/fill/welds.js";
 import { proven } from "../plans.js";
-import { filled, inputOf, labels, repairs, seen } from "./filled.js";
+import { filled, inputOf, labels, lists, repairs, seen } from "./filled.js";
 
 describe.each(repairs)("the weld sheet of $name", ({ opened, plan }) => {
   const html = filled("welds", opened, plan);
@@ -30,29 +30,85 @@ describe.each(repairs)("the weld sheet of $name", ({ opened, plan }) => {
         expect(labels(html)).toContain(`${name}, ${what}`);
   });
 
-  it("has a row for each weld of the test piece, and no test piece among the joints", () => {
+  it("has a row for each test weld of each welder in each position, and none of them among the joints", () => {
     expect(tests.length).toBeGreaterThan(0);
-    const welds = tests.reduce((sum, { count }) => sum + count, 0);
-    const section = html.slice(html.indexOf("Test piece, before"), html.indexOf("Settings"));
-    // Two welders in two positions each make the number that the step names.
-    expect(section.split('<tr class="line"').length - 1).toBeGreaterThanOrEqual(4 * welds);
-    for (const column of ["Welder", "Position", "Button, width in mm"])
-      expect(section).toContain(`>${column}</th>`);
-    for (const { count, of } of tests) {
+    const section = html.slice(html.indexOf("Test piece, before"), html.indexOf("The same for"));
+    for (const { n, count, of } of tests) {
+      const table = section.slice(section.indexOf(`data-about="test welds of step ${n}"`));
+      for (const welder of [1, 2])
+        for (const position of ["flat", "upright", "overhead"]) {
+          const row = new RegExp(
+            `>${welder}\\.\\d+</td><td>${position}</td>(<td class="pen"></td>){5}`,
+          );
+          expect(table.split("</tr>").filter((line) => row.test(line))).toHaveLength(count);
+        }
       expect(of).toMatch(/welder/);
-      expect(seen(section)).toContain(`: ${count} ${of}`);
+      expect(seen(section)).toContain(`Step ${n}: ${count} ${of}`);
     }
+    expect(section).toMatch(/Look: what is seen<.*Peeled: button \(mm\)<.*Released by</);
+    expect(new Set(section.match(/data-about="piece [\d.]+/g)).size).toBe(
+      section.match(/data-about="piece/g)?.length,
+    );
     expect(joints.map(({ name }) => name)).not.toContain(tests[0]?.name);
   });
 
-  it("says why the printed settings are only where to begin, and has room for what was released", () => {
+  it("puts the values to begin with above what is released, in one table", () => {
+    const [, table = ""] = /<table class="settings".*?>(.*?)<\/table>/s.exec(html) ?? [];
+    const head = [...table.matchAll(/<th scope="col">(.*?)<\/th>/g)].map(([, name]) => name);
+    expect(head.slice(1, 5)).toEqual([
+      "current<br>(A)",
+      "voltage<br>(V)",
+      "gas flow<br>(L/min)",
+      "gas mix",
+    ]);
+    const rows = [...table.matchAll(/<tr class="line".*?<\/tr>/gs)].map(([row]) =>
+      [...row.matchAll(/<td( class="pen")?>(.*?)<\/td>/g)].map(([, pen = "", cell = ""]) =>
+        pen === "" ? cell : "pen",
+      ),
+    );
+    const starts = rows.filter(([name = ""]) => name.startsWith("To begin with"));
+    const computed = new Set(
+      plan.steps
+        .filter(({ verb }) => verb === "weld")
+        .flatMap((step) => step.facts.flatMap(({ figure }) => figure ?? []))
+        .filter(({ unit }) => unit === "A" || unit === "V" || unit === "L/min")
+        .map(({ value, to, unit }) => `${unit}: ${value} to ${to}<sup>(C)</sup>`),
+    );
+    expect(computed.size).toBeGreaterThan(4);
+    const printed = starts.flatMap(([, current, voltage, flow]) => [
+      `A: ${current}`,
+      `V: ${voltage}`,
+      `L/min: ${flow}`,
+    ]);
+    expect(printed.filter((one) => !one.endsWith(": ")).toSorted()).toEqual([...computed].sort());
+    expect(new Set(starts.map(([name]) => name)).size).toBe(starts.length);
+    const released = rows.filter(([name = ""]) => name.startsWith("Released, welder"));
+    expect(released).toHaveLength(6);
+    for (const [, ...cells] of released) expect(new Set(cells)).toEqual(new Set(["pen"]));
+  });
+
+  it("explains why two printed ranges stand beside each other, and after whom they were computed", () => {
     const [test] = plan.steps.filter(({ verb, count }) => verb === "weld" && count);
     expect(test?.note).toMatch(/peel test/);
-    expect(text).toContain(test?.note);
-    const released = html.slice(html.indexOf("As set and released"));
-    for (const what of ["current as released", "gas mix as released"])
-      expect(released).toContain(what);
-    expect(html.slice(0, html.indexOf("As set and released"))).not.toContain("as released (A)");
+    expect(text).toContain(`neither corrects the other. Step ${test?.n} says: ${test?.note}`);
+    expect(text).toMatch(/Computed by: table by sheet and joint.*Power source manuals/);
+  });
+
+  it("says what is drawn on the map, and at which steps", () => {
+    const map = text.slice(text.indexOf("Map of the welds"));
+    const at = (verb: string) =>
+      plan.steps.filter((step) => step.verb === verb && step.does.some(isJoint)).map(({ n }) => n);
+    const keys = joints.map(({ key }) => key.split("@")[0]);
+    const isJoint = ({ object }: { object: string }) => keys.includes(object);
+    const [, marked = ""] = /At ([\d, to]+): draw the outline/.exec(map) ?? [];
+    const [, welded = ""] = /At ([\d, to]+): write its number/.exec(map) ?? [];
+    for (const n of at("centre")) expect(lists(marked, n), n).toBe(true);
+    for (const n of at("weld")) expect(lists(welded, n), n).toBe(true);
+    joints.forEach(({ name, welded: back }, i) => {
+      const letter = String.fromCharCode(65 + i);
+      expect(map).toContain(`${letter} ${name} (${back?.count})`);
+      expect(text.slice(0, -map.length)).toContain(`${letter} ${name} `);
+    });
   });
 
   it("has a row for the stray holes that each step welds up", () => {
@@ -66,10 +122,14 @@ describe.each(repairs)("the weld sheet of $name", ({ opened, plan }) => {
     expect(holes.reduce((sum, { count }) => sum + count, 0)).toBe(back);
   });
 
-  it("prints every setting of the plan's weld steps", () => {
+  it("prints every other setting of the plan's weld steps once", () => {
     const facts = plan.steps.filter(({ verb }) => verb === "weld").flatMap((step) => step.facts);
-    expect(facts.length).toBeGreaterThan(5);
-    for (const { field } of facts) expect(text).toContain(` ${field} `);
+    const others = facts.filter(
+      ({ value = "", figure }) =>
+        !value.includes("__") && !/^(A|V|L\/min)$/.test(figure?.unit ?? ""),
+    );
+    expect(others.length).toBeGreaterThan(5);
+    for (const { field } of others) expect(html.split(`<td>${field}</td>`), field).toHaveLength(2);
   });
 
   it("names each inspector's hold between the test piece and the last look", () => {

@@ -1,11 +1,12 @@
 import type { Step } from "../../model/plan.js";
 import type { Words } from "../../model/words.js";
-import { type Series, readingsOf } from "../readings.js";
+import { type Series, allowedHtml, isLimited, readingsOf } from "../readings.js";
 import { type Sheet, type SheetInput, headOf } from "../sheet.js";
 import { saidOf } from "../marks.js";
 import { asksTorque } from "../skills.js";
 import { placeOf } from "../place.js";
 import { holdsOf } from "../stops.js";
+import { isGauge } from "../tool-lines.js";
 import { torquesOf } from "../torques.js";
 
 /** Every reading of the job in one place, with the gauge it was taken with; torques too. */
@@ -21,6 +22,7 @@ export const measurements: Sheet = {
       once: once.map(({ step, readings }) => ({
         ...saidOf(step),
         where: placeOf(step, words),
+        allowedHtml: isLimited(step) ? allowedHtml(step) : "",
         readings,
       })),
       again: again.map((series) => seriesView(series, input.steps)),
@@ -29,12 +31,8 @@ export const measurements: Sheet = {
   },
 };
 
-/** Tools whose name holds one of the words that the words file lists for gauges. */
-function gaugesOf({ brief }: SheetInput, { phrases }: Words): string[] {
-  const known = (phrases["gauge-words"] ?? "").split(" ").filter((word) => word !== "");
-  return brief.tools
-    .map(({ name }) => name)
-    .filter((name) => known.some((word) => name.includes(word)));
+function gaugesOf({ brief }: SheetInput, words: Words): string[] {
+  return brief.tools.map(({ name }) => name).filter((name) => isGauge(name, words));
 }
 
 /** A series of so few readings stands on one page (the number is ours). */
@@ -45,8 +43,11 @@ const mostBeside = 5;
 
 /** A series with the holds that follow its readings at once, where they are judged; taken more often, its steps stand below each other. */
 function seriesView({ steps: taken, readings }: Series, steps: readonly Step[]): object {
-  const next = taken.map((step) => steps[steps.indexOf(step) + 1]?.n);
-  const judged = holdsOf(steps).filter(({ n }) => next.includes(n));
+  const next = taken.flatMap((step) => steps[steps.indexOf(step) + 1] ?? []);
+  const judged = holdsOf(steps).flatMap((hold) => {
+    const step = next.find(({ n }) => n === hold.n);
+    return step ? [{ ...hold, allowedHtml: allowedHtml(step) }] : [];
+  });
   const turned = taken.length > mostBeside;
   return {
     taken: taken.map(saidOf),

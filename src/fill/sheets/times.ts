@@ -1,5 +1,6 @@
 import type { Step } from "../../model/plan.js";
 import type { Words } from "../../model/words.js";
+import { type Block, addedUp, knownWaits, partsOf } from "../hours.js";
 import { closings } from "../moments.js";
 import { peopleAt } from "../people.js";
 import { runsOf } from "../runs.js";
@@ -7,29 +8,32 @@ import { type Sheet, headOf, sum } from "../sheet.js";
 import { waitHtml } from "../step-view.js";
 import { type Stop, stopsOf } from "../stops.js";
 
-/** How long each block of the work takes hands on, its waits, and where the work may be left. */
+/** How long each block of the work takes hands on, its waits added up apart, and where the work may be left. */
 export const times: Sheet = {
   name: "times",
   applies: ({ steps }) => steps.some((step) => step.minutes[1] > 0),
   view: (input, words) => {
-    const rows = rowsOf(input.steps, words);
-    return { ...headOf(input), rows, all: totalOf(rows), waiting: waitingOf(rows) };
+    const { steps } = input;
+    const rows = rowsOf(steps, words);
+    return {
+      ...headOf(input),
+      rows,
+      parts: partsOf(rows, words),
+      all: addedUp("", rows, words),
+      known: knownWaits(steps),
+    };
   },
 };
 
-interface Row {
-  phase: string;
+interface Row extends Block {
   title: string;
   side: string;
   from: string;
   to: string;
-  low: number;
-  likely: number;
-  high: number;
   /** How many at a time; from fewest to most where the steps differ. */
   people: string;
   /** The steps with a wait after them, and its time where the plan knows it. */
-  waits: { n: string; knownHtml: string }[];
+  waits: { n: string; minutes?: [number, number]; knownHtml: string }[];
   /** The pause points in it at which the work may be left for the night. */
   nights: Stop[];
 }
@@ -64,28 +68,12 @@ function rowOf(
     likely: minutes(1),
     high: minutes(2),
     people: [...new Set([fewest, most])].join("–"),
-    waits: run.flatMap((step) =>
-      step.wait === ""
-        ? []
-        : [{ n: step.n, knownHtml: step.wait.includes("__") ? "" : waitHtml(step) }],
-    ),
+    waits: run.filter(({ wait }) => wait !== "").map(waitOf),
     nights: nights.filter(({ n }) => run.some((step) => step.n === n)),
   };
 }
 
-/** The sums, in hours to one decimal. */
-function totalOf(rows: readonly Row[]): { low: number; likely: number; high: number } {
-  const hours = (key: "low" | "likely" | "high"): number =>
-    Math.round(sum(rows.map((row) => row[key])) / 6) / 10;
-  return { low: hours("low"), likely: hours("likely"), high: hours("high") };
-}
-
-/** How many waits come on top, how many of them have a printed time, and at how many places the night can fall. */
-function waitingOf(rows: readonly Row[]): { waits: number; known: number; nights: number } {
-  const waits = rows.flatMap((row) => row.waits);
-  return {
-    waits: waits.length,
-    known: waits.filter(({ knownHtml }) => knownHtml !== "").length,
-    nights: rows.flatMap((row) => row.nights).length,
-  };
+function waitOf(step: Step): Row["waits"][number] {
+  const { n, waitMinutes: minutes } = step;
+  return minutes ? { n, minutes, knownHtml: waitHtml(step) } : { n, knownHtml: "" };
 }

@@ -2,10 +2,11 @@ import type { Step } from "../../model/plan.js";
 import type { Words } from "../../model/words.js";
 import { keyOf } from "../../model/world.js";
 import { marked, saidOf } from "../marks.js";
-import { valueHtml } from "../step-view.js";
 import { type Sheet, headOf, sum } from "../sheet.js";
 import { type NumberedHold, holdsOf } from "../stops.js";
-import { type Joint, weldingOf } from "../welds.js";
+import { stepList } from "../step-list.js";
+import { settingsOf } from "../weld-settings.js";
+import { type Joint, type Other, weldingOf } from "../welds.js";
 
 /** The welds counted out and back, the test piece, the settings, who welded and who inspected. */
 export const welds: Sheet = {
@@ -16,15 +17,23 @@ export const welds: Sheet = {
     return {
       ...headOf(input),
       ...welding,
-      tests: welding.tests.map((test) => ({ ...test, rows: test.count * testRows })),
+      joints: welding.joints.map((joint, i) => ({ ...joint, letter: letterOf(i) })),
+      tests: welding.tests.map((test) => testView(test, words)),
+      positions: positions.map((position) => words.phrases[position] ?? position),
       all: totalsOf(welding.joints),
-      ...settingsOf(input.steps, words),
+      settings: settingsOf(input.steps, words),
       notes: notesOf(input.steps),
       closed: closedOf(input.steps),
+      map: mapOf(input.steps, welding.joints, words),
       holds: weldHolds(input.steps, welding.joints),
     };
   },
 };
+
+/** A joint's letter, which stands on the map too. */
+function letterOf(at: number): string {
+  return String.fromCharCode(65 + at);
+}
 
 function totalsOf(joints: readonly Joint[]): { marked: number; drilled: number; welded: number } {
   const of = (key: "marked" | "drilled" | "welded"): number =>
@@ -32,30 +41,41 @@ function totalsOf(joints: readonly Joint[]): { marked: number; drilled: number; 
   return { marked: of("marked"), drilled: of("drilled"), welded: of("welded") };
 }
 
-/** Room for two welders in two positions each (the number is ours). */
-const testRows = 4;
+/** As many welders have rows of their own, each in as many positions of a sheet (both are ours). */
+const welders = [1, 2];
+const positions = ["flat", "upright", "overhead"] as const;
 
-/** The settings of all weld steps, each once: what is printed, and what is written in when it is released. */
-function settingsOf(
-  steps: readonly Step[],
-  words: Words,
-): { facts: { field: string; valueHtml: string }[]; released: string[] } {
-  const all = steps.filter(({ verb }) => verb === "weld").flatMap(({ facts }) => facts);
-  const once = [...new Map(all.map((fact) => [JSON.stringify(fact), fact])).values()];
-  const isBlank = ({ value, figure }: Step["facts"][number]): boolean =>
-    figure === undefined && (value ?? "____").includes("____");
-  return {
-    facts: once
-      .filter((fact) => !isBlank(fact))
-      .map(({ field, value, figure }) => ({ field, valueHtml: valueHtml(value, figure, words) })),
-    released: once.filter(isBlank).map(({ field }) => field),
-  };
+/** The rows of a test: every welder makes in every position as many as the step asks for, numbered for each welder. */
+function testView(test: Other, { phrases }: Words): object {
+  const pieces = positions.flatMap((position) =>
+    Array.from({ length: test.count }, () => phrases[position] ?? position),
+  );
+  const rowsOf = (welder: number): object[] =>
+    pieces.map((position, i) => ({ piece: `${welder}.${i + 1}`, position }));
+  return { ...test, welders: welders.map((welder) => ({ welder, rows: rowsOf(welder) })) };
 }
 
-/** What the test welds say of their settings. */
-function notesOf(steps: readonly Step[]): string[] {
+/** What the test welds say of their settings, and at which step. */
+function notesOf(steps: readonly Step[]): { n: string; noteHtml: string }[] {
   const tests = steps.filter(({ verb, count }) => verb === "weld" && count !== undefined);
-  return tests.slice(0, 1).flatMap(({ note, figures }) => (note ? [marked(note, figures)] : []));
+  return tests
+    .slice(0, 1)
+    .flatMap(({ n, note, figures }) => (note ? [{ n, noteHtml: marked(note, figures) }] : []));
+}
+
+/** At which steps the map is drawn: where welds are marked, drilled out, welded, and stray holes closed. */
+function mapOf(steps: readonly Step[], joints: readonly Joint[], { phrases }: Words): object {
+  const listed = (some: readonly (string | undefined)[]): string =>
+    stepList(
+      steps.filter(({ n }) => some.includes(n)),
+      steps,
+      phrases["to"] ?? "to",
+    );
+  return {
+    marked: listed(joints.map((joint) => joint.marked?.n)),
+    welded: listed(joints.map((joint) => joint.welded?.n)),
+    closed: listed(closedOf(steps).map(({ n }) => n)),
+  };
 }
 
 /** The steps that weld up holes which were not welds. */
