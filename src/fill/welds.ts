@@ -23,6 +23,8 @@ export interface Other extends Counted {
   /** What is counted, as the recipe says it. */
   of: string;
   name: string;
+  /** How the sheets lie; each position has as many. */
+  positions: string[];
 }
 
 /** What a plan welds. */
@@ -35,6 +37,7 @@ export interface Welding {
 interface At extends Counted {
   verb: string;
   of: string;
+  positions: string[];
   change: Change;
   key: string;
 }
@@ -48,10 +51,11 @@ export function weldingOf(steps: readonly Step[], words: Words): Welding {
   const drilled = new Set(of("drill").map(({ key }) => key));
   const welded = new Set(of("weld").map(({ key }) => key));
   const keys = [...welded].filter((key) => drilled.has(key));
-  const other = ({ n, count, of: what, change }: At): Other => ({
+  const other = ({ n, count, of: what, positions, change }: At): Other => ({
     n,
     count,
     of: what,
+    positions,
     name: nameOf(change, words),
   });
   return {
@@ -81,6 +85,7 @@ function counted({ n, verb, does, count: asked }: Step): At[] {
             verb,
             count: change.count,
             of: asked?.of ?? "",
+            positions: asked?.positions ?? [],
             change,
             key: keyOf(change.object, change.place),
           },

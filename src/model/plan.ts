@@ -91,7 +91,8 @@ export interface Step {
   /** The steps, by their id, that are done again before work on a new day. */
   again: string[];
   night: boolean;
-  count?: { expect: number; of: string };
+  /** What is counted, and how the sheets lie where each position has as many. */
+  count?: { expect: number; of: string; positions: string[] };
   found: string[];
   critical?: string;
   people: number;

@@ -227,7 +227,6 @@ type Printed = Pick<
 function printed(compiler: Compiler, step: RecipeStep): Printed {
   const { words } = compiler;
   const figures = Object.values(step.figures ?? {});
-  const counts = step.of !== undefined && step.count !== undefined;
   return {
     uses: (step.uses ?? []).map(({ amount, ...use }) => ({
       ...use,
@@ -245,9 +244,15 @@ function printed(compiler: Compiler, step: RecipeStep): Printed {
     readings: (step.readings ?? []).map((reading) => ({ ...reading })),
     checks: (step.checks ?? []).map((check) => withFigures(words, step, check)),
     night: step.night ?? false,
-    ...(counts ? { count: { expect: step.count ?? 0, of: step.of ?? "" } } : {}),
+    ...countOf(step),
     ...waitOf(step.wait, words),
   };
+}
+
+function countOf({ count: expect, of, positions }: RecipeStep): Pick<Step, "count"> {
+  return expect === undefined || of === undefined
+    ? {}
+    : { count: { expect, of, positions: [...(positions ?? [])] } };
 }
 
 function waitOf(

@@ -29,6 +29,11 @@ const stepKeys = {
   back: { ...shared("words"), description: "The sentence for the derived way back." },
   count: { type: "integer", minimum: 1 },
   of: { ...shared("words"), description: "What a count of work counts: welds, holes." },
+  positions: {
+    ...list(shared("words")),
+    minItems: 1,
+    description: "How the sheets of the counted welds lie; each position has as many.",
+  },
   stage: { ...shared("words"), description: "The heading under which the work goes on from here." },
   at: shared("position"),
   to: { ...shared("words"), description: "The setting that a move leaves." },
@@ -142,7 +147,7 @@ const schema = {
         ...Object.fromEntries(Object.keys(verbs).map((v) => [v, targets])),
         ...stepKeys,
       }),
-      dependentRequired: { again: ["checks"] },
+      dependentRequired: { again: ["checks"], positions: ["count", "of"] },
     },
   },
 };

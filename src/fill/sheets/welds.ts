@@ -18,8 +18,8 @@ export const welds: Sheet = {
       ...headOf(input),
       ...welding,
       joints: welding.joints.map((joint, i) => ({ ...joint, letter: letterOf(i) })),
-      tests: welding.tests.map((test) => testView(test, words)),
-      positions: positions.map((position) => words.phrases[position] ?? position),
+      tests: welding.tests.map(testView),
+      positions: positionsOf(welding.tests),
       all: totalsOf(welding.joints),
       settings: settingsOf(input.steps, words),
       notes: notesOf(input.steps),
@@ -41,14 +41,19 @@ function totalsOf(joints: readonly Joint[]): { marked: number; drilled: number; 
   return { marked: of("marked"), drilled: of("drilled"), welded: of("welded") };
 }
 
-/** As many welders have rows of their own, each in as many positions of a sheet (both are ours). */
+/** As many welders have rows of their own (the number is ours). */
 const welders = [1, 2];
-const positions = ["flat", "upright", "overhead"] as const;
+
+/** The positions of all tests, each once; where no test names one it is written in. */
+function positionsOf(tests: readonly Other[]): string[] {
+  const named = new Set(tests.flatMap(({ positions }) => positions));
+  return named.size > 0 ? [...named] : [""];
+}
 
 /** The rows of a test: every welder makes in every position as many as the step asks for, numbered for each welder. */
-function testView(test: Other, { phrases }: Words): object {
-  const pieces = positions.flatMap((position) =>
-    Array.from({ length: test.count }, () => phrases[position] ?? position),
+function testView(test: Other): object {
+  const pieces = positionsOf([test]).flatMap((position) =>
+    Array.from({ length: test.count }, () => position),
   );
   const rowsOf = (welder: number): object[] =>
     pieces.map((position, i) => ({ piece: `${welder}.${i + 1}`, position }));

@@ -159,6 +159,12 @@ count?: number
  */
 of?: string
 /**
+ * How the sheets of the counted welds lie; each position has as many.
+ * 
+ * @minItems 1
+ */
+positions?: [string, ...(string)[]]
+/**
  * The heading under which the work goes on from here.
  */
 stage?: string
