@@ -23,7 +23,9 @@ describe.each(repairs)("the handover note of $name", ({ opened, plan }) => {
       expect(text).toContain(`${String.fromCharCode(65 + i)} ${n} ${night ? "yes" : "no"}`);
   });
 
-  const rows = html.split('<li class="guarded">').map((row) => seen(row.split("</li>")[0] ?? "").trim());
+  const rows = html
+    .split('<li class="guarded">')
+    .map((row) => seen(row.split("</li>")[0] ?? "").trim());
 
   /** The row of an object in the list of what is open. */
   const rowsOf = (key: string): string[] => {
