@@ -93,13 +93,13 @@ function spansOf(steps: readonly Step[]): (Opened & Span)[] {
     for (const change of does) {
       const key = keyOf(change.object, change.place);
       const kind = kindFor(change, key, open.get(key)?.kind);
-      for (const state of [...open.values()])
+      for (const state of open.values())
         if (kind !== undefined && state.key === key) close(state, n);
         else if (ends(change, key, task, state)) close(state, n);
       if (kind === "watch") spans.push({ kind, key, task, from: n, until: n });
       else if (kind !== undefined) open.set(key, { kind, key, task, from: n });
     }
-  for (const state of [...open.values()]) close(state, "");
+  for (const state of open.values()) close(state, "");
   const at = new Map(steps.map(({ n }, i) => [n, i]));
   return spans.sort((a, b) => (at.get(a.from) ?? 0) - (at.get(b.from) ?? 0));
 }

@@ -168,6 +168,8 @@ describe("the table of signs", () => {
 
   it.each(signs)("has words for $code", ({ code }) => {
     expect(phrases).toMatch(new RegExp(`^  sign-${code}: \\S`, "m"));
+    const placed = new RegExp(`^  place-${code}: \\S`, "m").test(phrases);
+    expect(placed).toBe(code !== "M009");
   });
 });
 
