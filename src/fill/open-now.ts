@@ -1,68 +1,145 @@
 import type { Step } from "../model/plan.js";
-import { verbs } from "../model/verbs.js";
-import { keyOf } from "../model/world.js";
+import { type Effect, effectOf } from "../model/verbs.js";
+import { type Change, keyOf } from "../model/world.js";
+import type { Stop } from "./stops.js";
 
-/** A state of the car that somebody can walk into: from which step, and until which. */
+/** Something on the car that is not as it belongs: what it is, and each time from which step until which. */
 export interface OpenState {
   /** The key of its words. */
   kind: string;
+  name: string;
+  spans: Span[];
+  /** The stops at which it goes home for the night, by their letters: somebody who watches. */
+  nights: string;
+}
+
+/** From the step that begins it until the step that ends it; nothing where no step does. */
+interface Span {
   from: string;
   until: string;
-  /** The sentence that began it, where its kind does not say enough. */
-  says: string;
 }
 
-const alone = ["isolate", "drain", "set-out", "shield", "unplug"];
-const together = ["raise", "brace"];
+/** Every kind of open state, the one that hurts most first. */
+const kinds = [
+  "raise",
+  "joint",
+  "brace",
+  "isolate",
+  "drain",
+  "watch",
+  "set-out",
+  "shield",
+  "apply",
+  "clamp",
+  "trial",
+  "part-join",
+  "ease",
+  "open",
+  "off",
+];
 
-/** Every dangerous or half-done state that the plan passes through, in the order in which it begins. */
-export function openStates(steps: readonly Step[]): OpenState[] {
-  const single = steps.filter(({ verb }) => alone.includes(verb)).map((step) => pair(step, steps));
-  const grouped = together.flatMap((verb) => span(verb, steps, begins(verb), ends(verb)));
-  const welded = joinedAgain(steps);
-  const cuts = (step: Step): boolean => step.verb === "drill" && touches(step, welded);
-  const welds = (step: Step): boolean => step.verb === "weld" && touches(step, welded);
-  const joints = span("joint", steps, cuts, welds);
-  const posted = new Set(steps.filter(begins("set-out")).flatMap(keysOf));
-  const watches = steps.filter((step) => step.verb === "watch" && !touches(step, posted));
-  const at = ({ from }: OpenState): number => steps.findIndex(({ n }) => n === from);
-  return [...single, ...grouped, ...joints, ...watches.map(watch)].sort((a, b) => at(a) - at(b));
-}
-
-type Test = (step: Step) => boolean;
-
-const begins = (verb: string): Test => {
-  return (step) => step.verb === verb;
+const opens: Partial<Record<Effect, string>> = {
+  "cut-off": "off",
+  "part-join": "part-join",
+  ease: "ease",
+  off: "off",
+  "take-out": "off",
+  "try-in": "trial",
 };
-const ends = (verb: string): Test => begins(verbs[verb]?.pair ?? "");
+const closes: readonly (Effect | undefined)[] = [
+  "restore",
+  "end",
+  "on",
+  "fit-new",
+  "leave-off",
+  "make-join",
+  "settle",
+];
 
-function pair(step: Step, steps: readonly Step[]): OpenState {
-  const keys = new Set(keysOf(step));
-  const after = steps.slice(steps.indexOf(step) + 1);
-  const end = after.find((one) => ends(step.verb)(one) && touches(one, keys));
-  return { kind: step.verb, from: step.n, until: end?.n ?? "", says: step.says };
+/** Every open or half-done state that the plan passes through, by kind; what is opened twice has two spans. */
+export function openStates(
+  steps: readonly Step[],
+  names: Readonly<Record<string, string>>,
+  stops: readonly Stop[],
+): OpenState[] {
+  const watched = new Set(steps.filter(({ verb }) => verb === "watch").flatMap(keysOf));
+  const states = new Map<string, OpenState>();
+  for (const { kind, key, from, until } of spansOf(steps)) {
+    const nights = watched.has(key) ? nightsIn(stops, steps, { from, until }) : "";
+    const id = `${kind} ${key}`;
+    const state = states.get(id) ?? { kind, name: names[key] ?? key, spans: [], nights };
+    states.set(id, { ...state, spans: [...state.spans, { from, until }] });
+  }
+  return kinds.flatMap((kind) => [...states.values()].filter((state) => state.kind === kind));
 }
 
-function span(kind: string, steps: readonly Step[], begin: Test, end: Test): OpenState[] {
-  const [first, last] = [steps.find(begin), steps.findLast(end)];
-  return first ? [{ kind, from: first.n, until: last?.n ?? "", says: "" }] : [];
+interface Opened {
+  kind: string;
+  key: string;
+  task: string;
+  from: string;
 }
 
-function watch(step: Step): OpenState {
-  return { kind: "watch", from: step.n, until: step.n, says: "" };
+/** Walks through the plan and notes when each object opens and when it closes. */
+function spansOf(steps: readonly Step[]): (Opened & Span)[] {
+  const open = new Map<string, Opened>();
+  const spans: (Opened & Span)[] = [];
+  const close = (state: Opened, until: string): void => {
+    open.delete(state.key);
+    spans.push({ ...state, until });
+  };
+  const kindFor = kindsOf(steps);
+  for (const { task, n, does } of steps)
+    for (const change of does) {
+      const key = keyOf(change.object, change.place);
+      const kind = kindFor(change, key, open.get(key)?.kind);
+      for (const state of open.values())
+        if (kind !== undefined && state.key === key) close(state, n);
+        else if (ends(change, key, task, state)) close(state, n);
+      if (kind === "watch") spans.push({ kind, key, task, from: n, until: n });
+      else if (kind !== undefined) open.set(key, { kind, key, task, from: n });
+    }
+  for (const state of open.values()) close(state, "");
+  const at = new Map(steps.map(({ n }, i) => [n, i]));
+  return spans.sort((a, b) => (at.get(a.from) ?? 0) - (at.get(b.from) ?? 0));
 }
 
-/** The joints that are drilled or parted and welded again. */
-function joinedAgain(steps: readonly Step[]): Set<string> {
-  const of = (verb: string): string[] => steps.filter(begins(verb)).flatMap(keysOf);
-  const drilled = new Set(of("drill"));
-  return new Set(of("weld").filter((key) => drilled.has(key)));
+type KindFor = (change: Change, key: string, now: string | undefined) => string | undefined;
+
+/** Which state a change begins: what it does to the state of its object, or work that other work takes back. */
+function kindsOf(steps: readonly Step[]): KindFor {
+  const done = (verb: string): Set<string> =>
+    new Set(steps.filter((step) => step.verb === verb).flatMap(keysOf));
+  const [welded, removed] = [done("weld"), done("remove")];
+  return ({ verb }, key, now) => {
+    const effect = effectOf(verb);
+    if (effect === "begin" || effect === "isolate") return verb;
+    if (verb === "drill" && welded.has(key)) return "joint";
+    if (verb === "apply" && removed.has(key)) return "apply";
+    if (verb === "clamp") return now ?? "clamp";
+    if (verb === "watch" && now === undefined) return "watch";
+    return effect && opens[effect];
+  };
 }
 
-function touches(step: Step, keys: ReadonlySet<string>): boolean {
-  return keysOf(step).some((key) => keys.has(key));
+/** Whether a change ends a state: clamps are gone when the next thing of their task is taken away. */
+function ends({ verb }: Change, key: string, task: string, state: Opened): boolean {
+  if (state.kind === "clamp") return verb === "remove" && state.task === task;
+  if (state.key !== key) return false;
+  if (state.kind === "joint") return verb === "weld";
+  if (state.kind === "apply") return verb === "remove";
+  return closes.includes(effectOf(verb));
 }
 
-function keysOf(step: Step): string[] {
-  return step.does.map(({ object, place }) => keyOf(object, place));
+/** The stops for a night inside a span. */
+function nightsIn(stops: readonly Stop[], steps: readonly Step[], { from, until }: Span): string {
+  const at = (n: string): number => steps.findIndex((step) => step.n === n);
+  return stops
+    .filter(({ n, night }) => night && at(n) > at(from) && at(n) < at(until))
+    .map(({ letter }) => letter)
+    .join(", ");
+}
+
+function keysOf({ does }: Step): string[] {
+  return does.map(({ object, place }) => keyOf(object, place));
 }

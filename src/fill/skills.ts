@@ -1,7 +1,7 @@
 import type { Message, Step } from "../model/plan.js";
 import { effectOf } from "../model/verbs.js";
 import { type Words, fillIn } from "../model/words.js";
-import { escape } from "./marks.js";
+import { escape, markedUnwritten } from "./marks.js";
 import { sum } from "./sheet.js";
 import { stepList } from "./step-list.js";
 import { type NumberedHold, byRole } from "./stops.js";
@@ -16,8 +16,10 @@ export interface Skill {
   at: string;
   standardHtml: string[];
   critical: string[];
-  /** Somebody can be badly hurt by it, now or on the road, or it takes two: it is not done alone by a trainee. */
-  neverAlone: boolean;
+  /** Whether it is done in one step. */
+  single: boolean;
+  /** Why a trainee never does it alone, with the steps: who can be hurt by it, that it takes two, that it is permitted. */
+  neverAlone: string;
   /** Nothing in it but holds: no hand of a trainee's belongs there. */
   holdsOnly: boolean;
   /** Who releases its holds; a trainee never does. */
@@ -37,17 +39,18 @@ export function skillsOf(
     const sides = unique(mine.map(({ position }) => words.sides[position] ?? position));
     const cut = first !== undefined && repairs.has(first.task);
     return {
-      title: first?.title ?? "",
+      title: titleOf(mine, cut),
       sides: sides.join(", "),
       phase: cut ? (words.phases[first.phase] ?? first.phase) : "",
       at: stepList(handled(mine), steps, words.phrases["to"] ?? ""),
-      standardHtml: standardOf(mine, held, words),
-      critical: unique([
-        ...mine.map(({ critical = "" }) => critical),
-        ...dangersOf(mine),
-        warningsOf(mine, words),
-      ]),
-      neverAlone: mine.some(isGrave),
+      single: handled(mine).length === 1,
+      standardHtml: standardOf(
+        mine,
+        { held, next: cut ? nextHold(mine, steps, holds) : undefined },
+        words,
+      ),
+      critical: unique(mine.map(({ critical = "" }) => critical)),
+      neverAlone: reasonsOf(mine, steps, words),
       holdsOnly: mine.every(({ hold }) => hold !== undefined),
       released: byRole(held).map(({ role, holds: own }) => ({
         role,
@@ -78,42 +81,104 @@ function handled(steps: readonly Step[]): Step[] {
   return hands.length > 0 ? hands : [...steps];
 }
 
-function isGrave({ messages, critical, people, verb }: Step): boolean {
-  const grave = messages.some(({ word }) => word === "danger" || word === "warning");
-  return grave || critical !== undefined || people > 1 || verb === "permit";
+/** A part of a repair that is one piece of work has the name of that work. */
+function titleOf(steps: readonly Step[], cut: boolean): string {
+  const [first, ...rest] = handled(steps);
+  const [named] = steps;
+  if (!cut || !first || first.hold || rest.length > 0) return named?.title ?? "";
+  return (sentencesOf(first.says)[0] ?? first.says).replace(/\.$/, "");
 }
 
-/** The hazards of a task that a warning names, in one line. */
-function warningsOf(steps: readonly Step[], { phrases }: Words): string {
-  const hazards = unique(saidWith("warning", steps).map(({ hazard }) => hazard)).join("; ");
-  return hazards === "" ? "" : fillIn(phrases["judged-warnings"] ?? "", { hazards });
+const grave: readonly [string, (step: Step) => boolean][] = [
+  ["alone-critical", ({ critical }) => critical !== undefined],
+  ["alone-people", ({ people }) => people > 1],
+  ["alone-permit", ({ verb }) => verb === "permit"],
+];
+
+/** Each reason why a trainee never does a task alone, with the steps it holds for. */
+function reasonsOf(mine: readonly Step[], steps: readonly Step[], { phrases }: Words): string {
+  const to = phrases["to"] ?? "";
+  const at = (name: string, holds: (step: Step) => boolean): string[] => {
+    const list = stepList(mine.filter(holds), steps, to);
+    return list === "" ? [] : [`${name} (${list})`];
+  };
+  const hurts = (["danger", "warning"] as const).flatMap((word) => {
+    const hazards = unique(saidWith(word, mine).map(({ hazard }) => hazard));
+    const named = hazards.flatMap((hazard) =>
+      at(hazard, ({ messages }) =>
+        messages.some((one) => one.hazard === hazard && one.word === word),
+      ),
+    );
+    return named.length === 0 ? [] : [`${phrases[word] ?? word}: ${named.join(", ")}`];
+  });
+  return [...grave.flatMap(([key, holds]) => at(phrases[key] ?? key, holds)), ...hurts].join("; ");
+}
+
+/** The hold that stands behind a part of a repair which has none of its own. */
+function nextHold(
+  mine: readonly Step[],
+  steps: readonly Step[],
+  holds: readonly NumberedHold[],
+): NumberedHold | undefined {
+  const [first, last] = [mine[0], mine.at(-1)];
+  const after = last ? steps.slice(steps.indexOf(last) + 1) : [];
+  const next = after.find(({ hold, task }) => hold !== undefined && task === first?.task);
+  return mine.some(({ hold }) => hold) ? undefined : holds.find(({ n }) => n === next?.n);
 }
 
 function saidWith(word: Message["word"], steps: readonly Step[]): Message[] {
   return steps.flatMap(({ messages }) => messages.filter((message) => message.word === word));
 }
 
-function dangersOf(steps: readonly Step[]): string[] {
-  return saidWith("danger", steps).map(({ hazard, avoid }) => `${hazard}. ${avoid}`);
+/** The holds that a task is judged by: its own, or the next one behind it. */
+interface Judges {
+  held: readonly NumberedHold[];
+  next: NumberedHold | undefined;
 }
 
-function standardOf(
-  steps: readonly Step[],
-  holds: readonly NumberedHold[],
-  { phrases }: Words,
-): string[] {
+function standardOf(steps: readonly Step[], { held, next }: Judges, words: Words): string[] {
+  const { phrases } = words;
+  const tries = steps.filter(({ verb }) => verb === "try").map(({ says }) => escape(says));
+  const limits = limitsOf(handled(steps), words);
+  const values = { number: String(next?.number), step: next?.n ?? "" };
+  const behind = next ? fillIn(phrases["judged-next"] ?? "", values) : "";
+  const all = unique([
+    ...countsOf(steps, words).map(escape),
+    ...held.map((hold) => hold.acceptHtml),
+    ...tries,
+    limits,
+    limits === "" ? (next?.acceptHtml ?? "") : "",
+    escape(behind),
+  ]);
+  return all.length > 0 ? all : [escape(phrases["judged-steps"] ?? "")];
+}
+
+function countsOf(steps: readonly Step[], { phrases }: Words): string[] {
   const counted = (effect: string): number => sum(steps.map((step) => countOf(step, effect)));
   const [off, back] = [counted("out"), counted("in")];
   const fresh = sum(steps.flatMap(({ fixings }) => fixings.map((one) => one.fresh)));
-  const torque = steps.some(asksTorque) ? "judged-torque" : "";
-  const tries = steps.filter(({ verb }) => verb === "try").map(({ says }) => escape(says));
-  const said = [countKey(off, back), torque]
+  const values = { off: String(off), back: String(back), fresh: String(fresh) };
+  return [countKey(off, back), steps.some(asksTorque) ? "judged-torque" : ""]
     .filter((key) => key !== "")
-    .map((key) =>
-      fillIn(phrases[key] ?? key, { off: String(off), back: String(back), fresh: String(fresh) }),
-    );
-  const all = unique([...said.map(escape), ...holds.map((hold) => hold.acceptHtml), ...tries]);
-  return all.length > 0 ? all : [escape(phrases["judged-steps"] ?? "")];
+    .map((key) => fillIn(phrases[key] ?? key, values));
+}
+
+/** The sentences that set a limit, each once with its step: those with a figure, and those that say what must or may be. */
+function limitsOf(steps: readonly Step[], { phrases }: Words): string {
+  const limits = (phrases["limit-words"] ?? "").split(" ");
+  const once = new Map<string, string>();
+  for (const { n, verb, says, figures } of steps)
+    for (const text of verb === "try" ? [] : sentencesOf(says)) {
+      const sets = text.split(/[^\p{L}]+/u).some((word) => limits.includes(word));
+      const measured = figures.some((figure) => text.includes(figure.text));
+      if ((sets || measured) && !once.has(text))
+        once.set(text, `<b>${escape(n)}</b> ${markedUnwritten(text, figures)}`);
+    }
+  return [...once.values()].join(" ");
+}
+
+function sentencesOf(text: string): string[] {
+  return text.split(/(?<=[.!?])\s+/);
 }
 
 function countKey(off: number, back: number): string {

@@ -6,7 +6,7 @@ import { effectOf } from "../model/verbs.js";
 import { type Words, fillIn } from "../model/words.js";
 import type { Guard } from "./guards.js";
 import type { CloseUpView, ReminderView } from "./reminders.js";
-import { stepList } from "./step-list.js";
+import { againAt } from "./stops.js";
 import { figureHtml, markHtml, marked } from "./marks.js";
 
 /** A reading to write down, as the template reads it. */
@@ -193,10 +193,6 @@ function pauseView(step: Step, { pauseNumber, totals, steps, words }: Around): P
     letter: String.fromCharCode(64 + pauseNumber),
     night: step.night,
     checks: step.checks.map(fill),
-    again: stepList(
-      steps.filter(({ id }) => step.again.includes(id)),
-      steps,
-      words.phrases["to"] ?? "to",
-    ),
+    again: againAt(step, steps, words),
   };
 }

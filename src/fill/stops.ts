@@ -1,5 +1,7 @@
 import type { Step } from "../model/plan.js";
-import { markedUnwritten } from "./marks.js";
+import type { Words } from "../model/words.js";
+import { marked, markedUnwritten } from "./marks.js";
+import { stepList } from "./step-list.js";
 
 /** A pause point: the letter it carries on the checklist, its step, and whether the work may lie there overnight. */
 export interface Stop {
@@ -18,6 +20,8 @@ export interface NumberedHold {
   role: string;
   says: string;
   acceptHtml: string;
+  /** The same with a line to write on for each value that the maker gives. */
+  acceptToWriteHtml: string;
 }
 
 /** The pause points of a plan, lettered as on the checklist. */
@@ -25,6 +29,12 @@ export function stopsOf(steps: readonly Step[]): Stop[] {
   return steps
     .filter(({ checks }) => checks.length > 0)
     .map(({ n, night }, i) => ({ letter: String.fromCharCode(65 + i), n, night }));
+}
+
+/** The steps that are done again before work on a new day, in words. */
+export function againAt({ again }: Step, steps: readonly Step[], { phrases }: Words): string {
+  const mine = steps.filter(({ id }) => again.includes(id));
+  return stepList(mine, steps, phrases["to"] ?? "to");
 }
 
 /** The holds of a plan, numbered as on the checklist. */
@@ -40,6 +50,7 @@ export function holdsOf(steps: readonly Step[]): NumberedHold[] {
       role,
       says,
       acceptHtml: markedUnwritten(accept, figures),
+      acceptToWriteHtml: marked(accept, figures),
     }));
 }
 

@@ -117,6 +117,8 @@ export interface Brief {
   zones: Record<string, string>;
   /** The names of the parts of the car. */
   parts: Record<string, string>;
+  /** The words of every object of the job, with its side, by its key. */
+  things: Record<string, string>;
   tasks: TaskBrief[];
   safety: Message[];
   permits: { who: string; what: string }[];

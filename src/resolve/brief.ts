@@ -3,7 +3,9 @@ import type { RecipeFile } from "../model/generated/recipe.js";
 import type { Catalog, Filed } from "../model/library.js";
 import type { Brief, Message, Minutes, Step, TaskBrief } from "../model/plan.js";
 import type { Words } from "../model/words.js";
+import type { Thing } from "../model/world.js";
 import type { Visit } from "./closure.js";
+import { sided } from "./sentence.js";
 import { sourcesOf } from "./sources.js";
 import type { Fitted } from "./when.js";
 
@@ -15,6 +17,7 @@ export interface BriefInput {
   fitted: Fitted;
   visits: readonly Visit[];
   steps: readonly Step[];
+  things: ReadonlyMap<string, Thing>;
   words: Words;
 }
 
@@ -33,6 +36,9 @@ export function briefOf(input: BriefInput): Brief {
     options: optionsOf(range, input.fitted),
     zones: range.zones,
     parts: Object.fromEntries(Object.entries(range.parts).map(([part, { name }]) => [part, name])),
+    things: Object.fromEntries(
+      [...input.things.values()].map((thing) => [thing.key, sided(input.words, thing)]),
+    ),
     tasks: visits.map((visit) => taskBrief(visits, visit)),
     safety: all((data) => data.safety).flatMap((message) => messageIn(catalog, message)),
     permits: all((data) => data.permits),

@@ -61,7 +61,7 @@ export function resolve(request: Request): Outcome<Resolved> {
     [...strip, ...refit, ...check, ...chain].map((item) => item.step),
   );
   const data = { range: range.data, recipe: recipe.data };
-  const brief = briefOf({ ...data, catalog, fitted, visits, steps, words });
+  const brief = briefOf({ ...data, catalog, fitted, visits, steps, things, words });
   const tasks = compiled.map((one) => taskOf(one, compiled));
   const phases = new Map(steps.map((step) => [step.id, step.phase]));
   const { during } = request;

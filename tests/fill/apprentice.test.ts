@@ -91,7 +91,66 @@ describe.each(repairs)("the apprentice sign-off of $name", ({ opened, plan }) =>
     expect(grave.filter(({ neverAlone }) => !neverAlone)).toEqual([]);
     for (const title of ["Front belt", "Belt buckle", "Sound-deadening pad", "Battery"])
       expect(alone.some(({ words }) => words.trim().startsWith(title))).toBe(false);
-    expect(text).toContain("Works safely with: Asbestos or lead");
+  });
+
+  it("gives the reasons of each 'never alone' with their steps, and what is done about each danger", () => {
+    const skills = skillsOf(plan.steps, holdsOf(plan.steps), opened.words);
+    const at = (reasons: string, name: string): string =>
+      reasons.split(`${name} (`)[1]?.split(")")[0] ?? "";
+    for (const step of plan.steps) {
+      const mine = skills.filter(({ at: list }) => lists(list, step.n));
+      const reasons = mine.map(({ neverAlone }) => neverAlone).join("; ");
+      const asked = [
+        ...(step.critical === undefined ? [] : ["critical work"]),
+        ...(step.people > 1 ? ["two people or more"] : []),
+        ...(step.verb === "permit" ? ["a permit or an inspection"] : []),
+        ...step.messages
+          .filter(({ word }) => word === "danger" || word === "warning")
+          .map(({ hazard }) => hazard),
+      ];
+      if (mine.length === 0) continue;
+      for (const reason of asked)
+        expect(lists(at(reasons, reason), step.n), `${step.n} ${reason}`).toBe(true);
+    }
+    const lines = text.split("Never alone, level 4 is the highest: ").slice(1);
+    expect(lines.length).toBeGreaterThan(15);
+    for (const line of lines) expect(line).toMatch(/^[^.]*\(\d/);
+    for (const { word, hazard, avoid } of plan.steps.flatMap(({ messages }) => messages))
+      if (word === "danger") expect(text).toMatch(new RegExp(`${hazard}\\. .*${avoid}`));
+  });
+
+  it("judges by the limits of the steps, each with its step", () => {
+    const hands = plan.steps.filter(
+      ({ hold, checks, verb }) => !hold && checks.length === 0 && verb !== "try",
+    );
+    const limits = hands.flatMap(({ says, figures }) =>
+      says
+        .split(/(?<=[.!?])\s+/)
+        .filter((one) => /\b(must|may)\b/.test(one) || figures.some((f) => one.includes(f.text))),
+    );
+    expect(limits.length).toBeGreaterThan(60);
+    for (const limit of limits)
+      expect(text).toMatch(
+        new RegExp(`\\d ${limit.replaceAll(/_{3,}/g, "…").replaceAll(/[()?*+.]/g, "\\$&")}`),
+      );
+  });
+
+  it("names the hold behind a part of the repair that has none of its own", () => {
+    const without = rows.filter(({ words }) => words.includes("It is judged again at hold"));
+    expect(without.length).toBeGreaterThan(2);
+    for (const { words } of without) {
+      const [, number = "", n = ""] = /judged again at hold (\d+), step (\d+)\./.exec(words) ?? [];
+      const hold = holdsOf(plan.steps).find((one) => String(one.number) === number);
+      expect(hold?.n).toBe(n);
+    }
+    expect(text).not.toContain("nothing broken, nothing left over");
+  });
+
+  it("names each row by its work, and no two alike", () => {
+    const named = rows.flatMap(({ words }) => /^[^>]*> (.*?) steps? [\d]/.exec(words)?.[1] ?? []);
+    expect(named.length).toBeGreaterThan(20);
+    expect(new Set(named).size).toBe(named.length);
+    for (const name of named) expect(name).not.toContain(plan.brief.title);
   });
 
   it("is judged as a whole by somebody else", () => {

@@ -11,7 +11,7 @@ describe.each(repairs)("the hazard sheet of $name", ({ opened, plan }) => {
 
   /** What the table of the sheet says to wear at a step. */
   const wornAt = (n: string): string => {
-    const rows = html.slice(html.indexOf("block by block"), html.indexOf("Which signs"));
+    const rows = html.slice(html.indexOf("by kind of work"), html.indexOf("Gloves on, gloves off"));
     const row = rows.split("<tr ").find((one) => {
       const [, steps = ""] = /^data-about="steps ([^"]*)"/.exec(one) ?? [];
       return steps !== "" && lists(steps, n);
@@ -62,7 +62,7 @@ describe.each(repairs)("the hazard sheet of $name", ({ opened, plan }) => {
         expect(wornAt(n), n).toContain(wear);
   });
 
-  it("says block by block what to wear: all that the messages of each step ask for", () => {
+  it("says of each step what to wear: all that its messages ask for", () => {
     expect(plan.steps.flatMap(({ messages }) => messages).length).toBeGreaterThan(60);
     for (const { n, messages } of plan.steps)
       for (const one of messages.flatMap(({ wear = [] }) => wear))
@@ -90,6 +90,45 @@ describe.each(repairs)("the hazard sheet of $name", ({ opened, plan }) => {
     }
   });
 
+  it("puts each step in one row of what to wear", () => {
+    const rows = [...html.matchAll(/<tr data-about="steps ([^"]*)"/g)].map(
+      ([, steps = ""]) => steps,
+    );
+    expect(rows.length).toBeGreaterThan(15);
+    for (const { n, messages } of plan.steps) {
+      const asks = messages.some(({ wear }) => wear !== undefined);
+      expect(rows.filter((steps) => lists(steps, n)).length, n).toBe(asks ? 1 : 0);
+    }
+  });
+
+  it("says at which steps gloves are worn and at which none", () => {
+    const table = html.slice(html.indexOf('class="gloves"'), html.indexOf("Which signs"));
+    const rows = table.split("<tr>").map((row) => seen(row.split("</tr>")[0] ?? "").trim());
+    const at = (wear: string): string =>
+      rows.find((row) => row.startsWith(`${wear} `) && /^ \d/.test(row.slice(wear.length))) ?? "";
+    for (const { n, messages } of plan.steps) {
+      const gloves = messages.flatMap(({ wear = [] }) => wear.filter((one) => /gloves/.test(one)));
+      for (const wear of gloves) expect(lists(at(wear).slice(wear.length + 1), n), n).toBe(true);
+      if (!messages.some(({ signs: called = [] }) => called.includes("P028"))) continue;
+      const none = "no gloves while the drill turns";
+      expect(lists(at(none).slice(none.length + 1), n), n).toBe(true);
+      expect(wornAt(n)).toContain(none);
+    }
+  });
+
+  it("hangs each sign at a place, and none that changes from step to step", () => {
+    const table = html.slice(html.indexOf('class="signs"'), html.indexOf("Who must permit"));
+    const called = new Set(said.flatMap(({ signs: codes = [] }) => codes));
+    expect(called.has("M009") && called.has("P028")).toBe(true);
+    for (const code of called) {
+      if (code === "M009") continue;
+      expect(table).toMatch(new RegExp(`<b>${code}( \\*)?</b></td><td>[^<]+</td><td>[^<]+</td>`));
+    }
+    expect(table).not.toContain("<b>M009");
+    expect(seen(table)).toContain("on the drill, and nowhere else");
+    expect(seen(table)).toContain("Not hung up, because it changes from step to step: M009");
+  });
+
   it("hangs no sign for gloves where a turning drill forbids them", () => {
     const drilling = stepsOfSign("P028", plan.steps);
     expect(drilling.length).toBeGreaterThan(3);
@@ -109,6 +148,8 @@ describe("the table of signs", () => {
 
   it.each(signs)("has words for $code", ({ code }) => {
     expect(phrases).toMatch(new RegExp(`^  sign-${code}: \\S`, "m"));
+    const placed = new RegExp(`^  place-${code}: \\S`, "m").test(phrases);
+    expect(placed).toBe(code !== "M009");
   });
 });
 

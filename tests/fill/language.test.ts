@@ -135,6 +135,7 @@ describe.each(repairs)("a made-up language, two fifths longer, on $name", ({ mad
       );
       expect(wide).toEqual([]);
     },
+    30_000,
   );
 });
 

@@ -1,5 +1,6 @@
+import { allMessages } from "../messages.js";
 import { questionsOf } from "../questions.js";
-import { type Sheet, headOf } from "../sheet.js";
+import { type Sheet, type SheetInput, headOf } from "../sheet.js";
 import { skillsOf } from "../skills.js";
 import { holdsOf } from "../stops.js";
 
@@ -11,6 +12,16 @@ export const apprentice: Sheet = {
     ...headOf(input),
     skills: skillsOf(input.steps, holdsOf(input.steps), words),
     questions: questionsOf(input.brief, input.steps, words),
+    dangers: dangersOf(input),
     welds: input.steps.some(({ verb }) => verb === "weld"),
   }),
 };
+
+/** Every danger of the job once, with all ways to avoid it that are said of it. */
+function dangersOf(input: SheetInput): { hazard: string; avoid: string }[] {
+  const said = allMessages(input).filter(({ word }) => word === "danger");
+  return [...new Set(said.map(({ hazard }) => hazard))].map((hazard) => {
+    const mine = said.filter((one) => one.hazard === hazard);
+    return { hazard, avoid: [...new Set(mine.map(({ avoid }) => avoid))].join(" ") };
+  });
+}
