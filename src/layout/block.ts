@@ -14,16 +14,34 @@ export type Report = (trouble: Trouble) => void;
 /** How much of the spare height stands above what is set in a box. */
 const shareAbove: Partial<Record<Style["valign"], number>> = { middle: 0.5, bottom: 1 };
 
-/** Lays a box out at a width, in one piece; it grows to `least` where its neighbours are taller. */
-export function setBlock(box: Box, width: number, report: Report, least = 0): Laid {
-  const { style } = box;
+/** Lays a box out at a width, in one piece. */
+export function setBlock(box: Box, width: number, report: Report): Laid {
+  const inner = setInner(box, width, report);
+  return framed(box, width, inner, heightIn(box, inner));
+}
+
+/** What stands in a box, without its frame. */
+function setInner(box: Box, width: number, report: Report): Laid {
+  const { style, element } = box;
   const [top, right, bottom, left] = insets(style);
   const inner = setContent(box, width - left - right, report);
   const own = inner.height + top + bottom;
-  const name = box.element.attribs["data-fixed"];
+  const name = element.attribs["data-fixed"];
   if (name !== undefined && own > (style.height ?? own) + 0.5) report({ tooTall: name });
-  const height = Math.max(style.height ?? 0, least, own);
-  const spare = height - own;
+  return inner;
+}
+
+/** The height of a box round what stands in it. */
+function heightIn({ style }: Box, inner: Laid): number {
+  const [top, , bottom] = insets(style);
+  return Math.max(style.height ?? 0, inner.height + top + bottom);
+}
+
+/** What stands in a box, with its frame, at a height that its neighbours may have set. */
+function framed(box: Box, width: number, inner: Laid, height: number): Laid {
+  const { style } = box;
+  const [top, , bottom, left] = insets(style);
+  const spare = height - (inner.height + top + bottom);
   const down = top + spare * (shareAbove[style.valign] ?? 0);
   return {
     height,
@@ -137,13 +155,16 @@ function setCells(
   gap: number,
   report: Report,
 ): Laid {
-  const heights = cells.map((cell, i) => setBlock(cell, widths[i] ?? 0, report).height);
-  const height = Math.max(0, ...heights);
+  const set = cells.map((cell, i) => {
+    const width = widths[i] ?? 0;
+    return { cell, width, inner: setInner(cell, width, report) };
+  });
+  const height = Math.max(0, ...set.map(({ cell, inner }) => heightIn(cell, inner)));
   let x = 0;
-  const items = cells.flatMap((cell, i) => {
+  const items = set.flatMap(({ cell, width, inner }) => {
     const at = x;
-    x += (widths[i] ?? 0) + gap;
-    return moved(setBlock(cell, widths[i] ?? 0, report, height).items, at, 0);
+    x += width + gap;
+    return moved(framed(cell, width, inner, height).items, at, 0);
   });
   return { height, items };
 }

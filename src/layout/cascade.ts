@@ -13,7 +13,8 @@ export function cascade({ rules }: Styles): Cascade {
     fits: compile<AnyNode, Element>(selector),
     declarations,
   }));
-  return (element, parent) => {
+  const known = new WeakMap<Element, { parent: Style | undefined; style: Style }>();
+  const worked: Cascade = (element, parent) => {
     const style = startStyle(element.name, parent);
     const own = (element.attribs["style"] ?? "").split(";").flatMap((text) => {
       const [property, value] = text.split(":").map((part) => part.trim());
@@ -24,6 +25,13 @@ export function cascade({ rules }: Styles): Cascade {
     if (size) properties["font-size"]?.(style, size.value);
     for (const { property, value } of all)
       if (property !== "font-size") properties[property]?.(style, value);
+    return style;
+  };
+  return (element, parent) => {
+    const before = known.get(element);
+    if (before && before.parent === parent) return before.style;
+    const style = worked(element, parent);
+    known.set(element, { parent, style });
     return style;
   };
 }

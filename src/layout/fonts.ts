@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import * as fontkit from "fontkit";
 import type { Face } from "../model/page.js";
+import { unpacked } from "./woff.js";
 
 const files: Record<Face, string> = {
   regular: "@fontsource/b612/files/b612-latin-400-normal.woff",
@@ -15,12 +16,17 @@ const files: Record<Face, string> = {
 export const ascent = 0.76;
 export const descent = 0.24;
 
+const programs = new Map<Face, Buffer>();
 const fonts = new Map<Face, fontkit.Font>();
 const widths = new Map<string, number>();
 
-/** The font file of a face. */
+/** The font program of a face, unpacked. */
 export function fontFile(face: Face): Buffer {
-  return readFileSync(createRequire(import.meta.url).resolve(files[face]));
+  const known = programs.get(face);
+  if (known) return known;
+  const program = unpacked(readFileSync(createRequire(import.meta.url).resolve(files[face])));
+  programs.set(face, program);
+  return program;
 }
 
 function fontOf(face: Face): fontkit.Font {

@@ -40,7 +40,9 @@ export function isOpenJoint(state: State, key: Key): boolean {
 
 /** Structural joints that are parted and not yet welded in full. */
 export function openJoints(world: World, state: State): Thing[] {
+  const open = [...state.welds.keys()].filter((key) => isOpenJoint(state, key));
+  if (open.length === 0) return [];
   return [...world.things.values()].filter(
-    ({ key, structural }) => structural === true && isOpenJoint(state, key),
+    ({ key, structural }) => structural === true && open.includes(key),
   );
 }

@@ -4,7 +4,8 @@ import { type State, isOff } from "./state.js";
 
 /** The needs of a change that belong to a law and are not met. */
 export function unmet({ world, state, change }: Moment, law: Need["law"]): Breach[] {
-  const needs = world.needs.get(changeKey(change)) ?? [];
+  const needs = world.needs.get(changeKey(change));
+  if (!needs) return [];
   return needs
     .filter((need) => need.law === law && !isMet(need, state))
     .map((need) => ({
@@ -22,24 +23,28 @@ export function lacking(needs: readonly StateNeed[], state: State): StateNeed[] 
   return needs.filter((need) => !stateIs(state, need.key, need.state));
 }
 
+const begun: Test = (state, key) => state.begun.has(key);
+
+type Test = (state: State, key: Key) => boolean;
+
+const tests: Readonly<Record<string, Test>> = {
+  off: isOff,
+  on: (state, key) => state.parts.get(key) === "on",
+  eased: (state, key) => state.parts.get(key) !== "on",
+  live: (state, key) => !state.isolated.has(key),
+  isolated: (state, key) => state.isolated.has(key),
+  released: (state, key) => state.released.has(key),
+  parted: (state, key) => state.parted.has(key),
+  joined: (state, key) => !state.parted.has(key),
+  braced: begun,
+  shielded: begun,
+  raised: begun,
+  opened: begun,
+  set: begun,
+};
+
 /** Whether an object is in a state, by its word: that of a part, a supply, a join, or of work done on it. */
 function stateIs(state: State, key: Key, word: string): boolean {
-  const begun = (): boolean => state.begun.has(key);
-  const tests: Record<string, () => boolean> = {
-    off: () => isOff(state, key),
-    on: () => state.parts.get(key) === "on",
-    eased: () => state.parts.get(key) !== "on",
-    live: () => !state.isolated.has(key),
-    isolated: () => state.isolated.has(key),
-    released: () => state.released.has(key),
-    parted: () => state.parted.has(key),
-    joined: () => !state.parted.has(key),
-    braced: begun,
-    shielded: begun,
-    raised: begun,
-    opened: begun,
-    set: begun,
-  };
   const worked = (): boolean => state.worked.get(key)?.has(word) === true;
-  return tests[word]?.() ?? (state.settings.get(key) === word || worked());
+  return tests[word]?.(state, key) ?? (state.settings.get(key) === word || worked());
 }

@@ -1,5 +1,5 @@
 import * as fontkit from "fontkit";
-import { type Painted, contentsOf } from "./content.js";
+import type { PageContent, Painted } from "./content.js";
 import {
   type Dict,
   type PageObject,
@@ -108,9 +108,9 @@ export function codesOf({ operator, values }: Painted): number[] {
 }
 
 /** The codes that are shown in each font, by the font's reference. */
-export function shownCodes(pdf: Pdf): Map<string, Set<number>> {
+export function shownCodes(pdf: Pdf, contents: readonly PageContent[]): Map<string, Set<number>> {
   const shown = new Map<string, Set<number>>();
-  for (const { page, operations } of contentsOf(pdf)) {
+  for (const { page, operations } of contents) {
     const named = namedFonts(pdf, page);
     let ref = "";
     for (const operation of operations) {

@@ -46,8 +46,16 @@ export function planOf({ library, job }: Pack): ReturnType<typeof planned> {
   return planned(one.ask, library);
 }
 
-/** Prints every sheet of a pack; the last one is the pack in which all are joined. */
-export async function printPack(pack: Pack): Promise<Printed[]> {
+const printed = new Map<Pack, Promise<Printed[]>>();
+
+/** Prints every sheet of a pack once; the last one is the pack in which all are joined. */
+export function printPack(pack: Pack): Promise<Printed[]> {
+  const known = printed.get(pack) ?? printNow(pack);
+  printed.set(pack, known);
+  return known;
+}
+
+async function printNow(pack: Pack): Promise<Printed[]> {
   const { opened: from, value } = planOf(pack);
   if (!value) throw new Error("no plan");
   const all = { paper: "a4" as const, large: false, draft: false, html: false, ...pack.options };

@@ -1,4 +1,4 @@
-import { beforeAll, describe, expect, it } from "vitest";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { PlanFile } from "../../src/index.js";
 import { has } from "../pdf.js";
 import { catalog, readPdf } from "./objects.js";
@@ -34,6 +34,7 @@ describe.runIf(has("qpdf")).each(judged)("the pack of $name", (pack) => {
     for (const { name, bytes } of await printPack(pack))
       sheets.push({ name, subject: subjectOf(readPdf(bytes)) });
   }, 120_000);
+  afterAll(() => void sheets.splice(0));
   const named = (kind: string): Subject => {
     const sheet = sheets.find(({ name }) => name.endsWith(`-${kind}.pdf`));
     if (!sheet) throw new Error(`no ${kind}`);

@@ -7,14 +7,15 @@ import { elementsOf } from "./structure.js";
 /** Reads all that the rules look at, once. */
 export function subjectOf(pdf: Pdf): Subject {
   const root = catalog(pdf);
+  const contents = contentsOf(pdf);
   return {
     pdf,
     catalog: root,
     xmp: pdf.streams[String(root["/Metadata"])]?.toString("utf8") ?? "",
     elements: elementsOf(pdf),
-    contents: contentsOf(pdf),
+    contents,
     fonts: fontsOf(pdf),
-    shown: shownCodes(pdf),
+    shown: shownCodes(pdf, contents),
     dicts: dictsOf(pdf),
   };
 }

@@ -2,6 +2,31 @@ import type { Element } from "../pdfua/structure.js";
 import type { Line, Rect, Text } from "./drawn.js";
 import { type Sheet, chain, mm } from "./sheet.js";
 
+/** A copy of a sheet whose drawing and tags can be broken without harm to the other. */
+export function copyOf(sheet: Sheet): Sheet {
+  const { pages, subject } = sheet;
+  const copies = new Map(subject.elements.map((one) => [one, { ...one }]));
+  const copied = (one: Element): Element => copies.get(one) ?? one;
+  for (const one of copies.values()) {
+    one.parent = one.parent && copied(one.parent);
+    one.kids = one.kids.map(copied);
+    one.content = one.content.map((part) => ({ ...part }));
+  }
+  const inks = <T extends { element: Element | undefined }>(list: readonly T[]): T[] =>
+    list.map((one) => ({ ...one, element: one.element && copied(one.element) }));
+  return {
+    ...sheet,
+    subject: { ...subject, elements: [...copies.values()] },
+    pages: pages.map((page) => ({
+      ...page,
+      texts: inks(page.texts),
+      lines: inks(page.lines),
+      fills: inks(page.fills),
+      frames: inks(page.frames),
+    })),
+  };
+}
+
 /** How to break each rule of layout: what is done to the drawing of a good sheet. */
 export const breaks: Record<string, (sheet: Sheet) => void> = {
   "step text is 12 pt, 14 pt in large type": (sheet) => shrink(sheet, 11.9),

@@ -3,7 +3,7 @@ import { has } from "../pdf.js";
 import { readPdf } from "../pdfua/objects.js";
 import { printPack, repairPacks } from "../pdfua/packs.js";
 import { subjectOf } from "../pdfua/subject.js";
-import { breaks } from "./breaks.js";
+import { breaks, copyOf } from "./breaks.js";
 import { rules } from "./rules.js";
 import { type Sheet, against, sheetOf } from "./sheet.js";
 
@@ -20,8 +20,10 @@ describe.runIf(has("qpdf")).each(repairPacks)("the pack of $name", (pack) => {
     return printed.sheet;
   };
 
+  afterAll(() => void delete printed.sheet);
+
   it.each(rules)("$name", (rule) => {
-    if (rule.measure(sheet()).length > 0) measured.add(rule.name);
+    if (!measured.has(rule.name) && rule.measure(sheet()).length > 0) measured.add(rule.name);
     expect(against(rule, sheet())).toEqual([]);
   });
 
@@ -30,13 +32,7 @@ describe.runIf(has("qpdf")).each(repairPacks)("the pack of $name", (pack) => {
     () => {
       expect(Object.keys(breaks).toSorted()).toEqual(rules.map(({ name }) => name).toSorted());
       const blind = rules.filter((rule) => {
-        const { pages, subject } = sheet();
-        const copy = structuredClone({ pages, elements: subject.elements });
-        const broken = {
-          ...sheet(),
-          pages: copy.pages,
-          subject: { ...subject, elements: copy.elements },
-        };
+        const broken = copyOf(sheet());
         breaks[rule.name]?.(broken);
         return against(rule, broken).length === 0;
       });

@@ -63,9 +63,7 @@ function welds({ change, thing }: Moment): Breach[] {
 /** Other work that counts (holes drilled, test welds) counts what its recipe asks for. */
 function asked({ world, change, effect, thing }: Moment): Breach[] {
   if (effect !== "work" || thing.welds !== undefined) return [];
-  const duties = world.duties.filter(
-    (one) => one.change.object === change.object && changeKey(one.change) === changeKey(change),
-  );
+  const duties = dutiesOf(world, changeKey(change));
   const wanted = duties.flatMap((one) => one.change.count ?? []);
   const [duty] = duties;
   return breachIf(
@@ -73,6 +71,23 @@ function asked({ world, change, effect, thing }: Moment): Breach[] {
     `'${changeKey(change)}' counts ${change.count ?? "nothing"}, its recipe ${wanted.join(" or ")}`,
     duty && { origin: duty.origin, label: "asked for here" },
   );
+}
+
+type Duty = World["duties"][number];
+
+const known = new WeakMap<World, Map<string, Duty[]>>();
+
+/** The duties that a change fulfils; those of a world are sorted by change once. */
+function dutiesOf(world: World, change: string): readonly Duty[] {
+  const duties = known.get(world) ?? new Map<string, Duty[]>();
+  if (!known.has(world)) {
+    known.set(world, duties);
+    for (const duty of world.duties) {
+      const key = changeKey(duty.change);
+      duties.set(key, [...(duties.get(key) ?? []), duty]);
+    }
+  }
+  return duties.get(change) ?? [];
 }
 
 function place(world: World, state: State, key: string): Breach[] {
