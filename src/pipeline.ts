@@ -21,6 +21,7 @@ import { restore } from "./resolve/restore.js";
 import { validateOne } from "./validate/validate.js";
 
 export { ownLibrary, open, readCar, readFile, readFound, readPack } from "./pipeline/open.js";
+export { jsonOf } from "./pipeline/digest.js";
 export { isProven, print, sheetNames } from "./pipeline/print.js";
 export { difference, differenceWords, jobsOf, recipesFor, smallestCause, why };
 

@@ -2,7 +2,7 @@ import { lineColumn } from "../diagnostics/print.js";
 import { hasErrors } from "../diagnostics/print.js";
 import type { PlanFile } from "../model/plan-file.js";
 import type { Origin, Source } from "../model/source.js";
-import { difference, differenceWords, why } from "../pipeline.js";
+import { difference, differenceWords, jsonOf, why } from "../pipeline.js";
 import { type Planned, planned, takenWords } from "./ask.js";
 import type { CommonOptions } from "./options.js";
 import { report, say, sayJson, textsOf } from "./report.js";
@@ -21,8 +21,7 @@ export function planCommand(job: string, options: PlanOptions): number {
   if (value && options.why !== undefined) return whyCommand(value, options.why, one, options);
   if (value && options.against !== undefined)
     return againstCommand(job, one, options.against, options);
-  if (value && options.json) sayJson(value);
-  else if (value) sayLines(value.steps.map(stepLine));
+  if (value) sayLines(options.json ? [jsonOf(value)] : value.steps.map(stepLine));
   const taken = value ? takenWords(value) : "";
   if (taken !== "") say(taken, options);
   return report(diagnostics, textOf, options);

@@ -89,29 +89,26 @@ function titleOf(steps: readonly Step[], cut: boolean): string {
   return (sentencesOf(first.says)[0] ?? first.says).replace(/\.$/, "");
 }
 
+/** Why a step is never a trainee's alone, each with its words. */
 const grave: readonly [string, (step: Step) => boolean][] = [
   ["alone-critical", ({ critical }) => critical !== undefined],
   ["alone-people", ({ people }) => people > 1],
   ["alone-permit", ({ verb }) => verb === "permit"],
+  ["alone-danger", warns("danger")],
+  ["alone-warning", warns("warning")],
 ];
+
+function warns(word: Message["word"]): (step: Step) => boolean {
+  return ({ messages }) => messages.some((message) => message.word === word);
+}
 
 /** Each reason why a trainee never does a task alone, with the steps it holds for. */
 function reasonsOf(mine: readonly Step[], steps: readonly Step[], { phrases }: Words): string {
-  const to = phrases["to"] ?? "";
-  const at = (name: string, holds: (step: Step) => boolean): string[] => {
-    const list = stepList(mine.filter(holds), steps, to);
-    return list === "" ? [] : [`${name} (${list})`];
-  };
-  const hurts = (["danger", "warning"] as const).flatMap((word) => {
-    const hazards = unique(saidWith(word, mine).map(({ hazard }) => hazard));
-    const named = hazards.flatMap((hazard) =>
-      at(hazard, ({ messages }) =>
-        messages.some((one) => one.hazard === hazard && one.word === word),
-      ),
-    );
-    return named.length === 0 ? [] : [`${phrases[word] ?? word}: ${named.join(", ")}`];
-  });
-  return [...grave.flatMap(([key, holds]) => at(phrases[key] ?? key, holds)), ...hurts].join("; ");
+  return grave
+    .map(([key, holds]) => ({ key, at: stepList(mine.filter(holds), steps, phrases["to"] ?? "") }))
+    .filter(({ at }) => at !== "")
+    .map(({ key, at }) => `${phrases[key] ?? key} (${at})`)
+    .join("; ");
 }
 
 /** The hold that stands behind a part of a repair which has none of its own. */
@@ -124,10 +121,6 @@ function nextHold(
   const after = last ? steps.slice(steps.indexOf(last) + 1) : [];
   const next = after.find(({ hold, task }) => hold !== undefined && task === first?.task);
   return mine.some(({ hold }) => hold) ? undefined : holds.find(({ n }) => n === next?.n);
-}
-
-function saidWith(word: Message["word"], steps: readonly Step[]): Message[] {
-  return steps.flatMap(({ messages }) => messages.filter((message) => message.word === word));
 }
 
 /** The holds that a task is judged by: its own, or the next one behind it. */

@@ -17,7 +17,7 @@ import { type Words, fillIn } from "../model/words.js";
 import type { Attachment } from "../paint/attach.js";
 import { paint } from "../paint/paint.js";
 import { rate } from "../rate/rate.js";
-import { digestOf } from "./digest.js";
+import { digestOf, jsonOf } from "./digest.js";
 
 /** Prints a plan's sheets, and all of them joined; a plan that does not prove prints as a draft only. */
 export async function print(
@@ -83,7 +83,7 @@ function attachmentsOf(opened: Opened, file: PlanFile): Attachment[] {
         .filter((one) => used.has(one.data.recipe))
         .map((one) => one.source),
     ]);
-  const json = JSON.stringify(file, null, 2);
+  const json = jsonOf(file);
   return [
     {
       name: "plan.json",

@@ -1,4 +1,4 @@
-import { existsSync, mkdtempSync, readFileSync, readdirSync, writeFileSync } from "node:fs";
+import { cpSync, existsSync, mkdtempSync, readFileSync, readdirSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
@@ -29,6 +29,20 @@ const sheets = ["checklist", "count"];
 const names = [...sheets, "pack"].map((sheet) => `floor-paint-${sheet}.pdf`);
 
 describe("print", () => {
+  it("prints the same bytes of a library wherever it lies", () => {
+    const folder = fresh();
+    const elsewhere = join(folder, "recipes of another shop");
+    cpSync(small, elsewhere, { recursive: true });
+    const bytes = [small, elsewhere].map((library) => {
+      const out = fresh();
+      const asked = ["print", "floor-paint", "--sheets", "checklist", "--library", library];
+      expect(countback([...asked, "--out", out]).code).toBe(0);
+      return readFileSync(join(out, "floor-paint-checklist.pdf"));
+    });
+    expect(bytes[0]?.length).toBeGreaterThan(10_000);
+    expect(bytes[0]?.equals(bytes[1] ?? Buffer.alloc(0))).toBe(true);
+  });
+
   it("writes the checklist of a job and says what it took from the range", () => {
     const folder = fresh();
     const { code, stdout, stderr } = countback([

@@ -106,7 +106,7 @@ describe.each(repairs)("the apprentice sign-off of $name", ({ opened, plan }) =>
         ...(step.verb === "permit" ? ["a permit or an inspection"] : []),
         ...step.messages
           .filter(({ word }) => word === "danger" || word === "warning")
-          .map(({ hazard }) => hazard),
+          .map(({ word }) => `a ${word.toUpperCase()} message`),
       ];
       if (mine.length === 0) continue;
       for (const reason of asked)
