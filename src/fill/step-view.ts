@@ -35,6 +35,8 @@ export interface StepView {
   joining: boolean;
   /** Whether there is something for the count column. */
   counting: boolean;
+  /** Whether only work is counted: welds, holes. */
+  workOnly: boolean;
   tally?: { expect: number; of: string };
   waitHtml: string;
   facts: { field: string; valueHtml: string }[];
@@ -116,6 +118,7 @@ export function stepView(step: Step, around: Around): StepView {
     joins,
     joining: step.does.some(({ verb }) => effectOf(verb) === "make-join"),
     counting: counts.length > 0 || joins > 0 || step.count !== undefined,
+    workOnly: counts.length === 0 && joins === 0 && step.count !== undefined,
     ...(step.count ? { tally: step.count } : {}),
     waitHtml: waitHtml(step),
     facts: step.facts.map(({ field, value, figure }) => ({
@@ -152,11 +155,12 @@ export function valueHtml(
     .join(" ");
 }
 
-/** Longer than half a line beside its blank, at the size of the step text; words take a longer line than a number. */
+/** So many characters stand on two lines of half a row, beside the blank (measured at the size of the step text). */
+const mostInHalf = 38;
+
+/** Longer than half a row takes, or with a value to hold it against. */
 function areLong(readings: readonly ReadingView[]): boolean {
-  return readings.some(
-    ({ name, nominal, unit }) => name.length > 20 || nominal !== "" || unit === "",
-  );
+  return readings.some(({ name, nominal }) => name.length > mostInHalf || nominal !== "");
 }
 
 function pairsOf<T>(all: readonly T[]): T[][] {

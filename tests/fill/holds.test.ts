@@ -15,9 +15,9 @@ describe.each(repairs)("the holds on the checklist of $name", ({ opened, plan })
       const block = (blocks[i] ?? "").split('class="guarded')[0] ?? "";
       const next = plan.steps[plan.steps.findIndex((step) => step.n === n) + 1]?.n;
       const text = seen(block);
-      expect(text).toContain("stop here and make the car safe");
-      expect(text).toContain(`Write “barred” beside step ${next}`);
-      expect(text).toContain("Tell the lead technician and all at the car. Nobody goes on.");
+      expect(text).toContain(
+        `stop, make the car safe, bar step ${next}. Tell the lead technician.`,
+      );
       expect(text).toContain(
         hold.kind === "decision"
           ? "No choice, or one that stops the work:"
@@ -31,5 +31,8 @@ describe.each(repairs)("the holds on the checklist of $name", ({ opened, plan })
 
   it("are explained in the key as never skipped", () => {
     expect(seen(html)).toContain("A hold is never skipped");
+    expect(seen(html)).toContain(
+      "Write “barred” beside it and say so to all at the car. Nobody goes on.",
+    );
   });
 });

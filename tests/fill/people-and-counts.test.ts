@@ -75,7 +75,7 @@ describe.each(repairs)("who is there and what is counted on $name", ({ opened, p
       const [, asked = ""] =
         blocks
           .find((block) => block.includes(`step ${n}.`))
-          ?.match(/line of the day: step ([\d, to]+)\./) ?? [];
+          ?.match(/line of the day: ([\d, to]+)\./) ?? [];
       const again = asked.split(", ").flatMap((run) => {
         const [first = "", last = first] = run.split(" to ");
         return steps.filter((step) => +step.n >= +first && +step.n <= +last);
