@@ -5,7 +5,7 @@ import { bagsOf } from "./bags.js";
 import { joinsOf } from "./count-lines.js";
 import { allMessages } from "./messages.js";
 import { sum } from "./sheet.js";
-import { firstStep, isGauge, sizesOf, toolKind, toolKinds } from "./tool-lines.js";
+import { firstStep, sizesOf, toolKinds } from "./tool-lines.js";
 import { wornFor } from "./signs.js";
 
 /** A line of a list of what to bring. */
@@ -72,16 +72,16 @@ export function gatherOf(brief: Brief, steps: readonly Step[], words: Words): Ga
 /** The tools of a plan by the kind of work they are for, each from the step that first asks for it. */
 function toolGroups(brief: Brief, steps: readonly Step[], words: Words): ToolGroup[] {
   const { or = "or" } = words.phrases;
-  const all = brief.tools.map(({ id, name, instead, why = "" }) => {
+  const all = brief.tools.map((tool) => {
+    const { id, kind, name, instead, why = "" } = tool;
     const mine = steps.filter(({ tools }) => tools.includes(id));
-    const gauge = isGauge(name, words);
     const item: GatherItem = {
       name,
-      sizes: sizesOf(name, mine, words),
+      sizes: sizesOf(tool, mine, words),
       from: firstStep(mine, words),
       more: `${instead === undefined ? "" : `${or} ${instead}. `}${why}`.trim(),
     };
-    return { kind: toolKind(mine, gauge), at: mine[0] ? steps.indexOf(mine[0]) : -1, item };
+    return { kind, at: mine[0] ? steps.indexOf(mine[0]) : -1, item };
   });
   return toolKinds.flatMap((kind) => {
     const mine = all.filter((one) => one.kind === kind).sort((a, b) => a.at - b.at);

@@ -24,6 +24,9 @@ export interface Library {
 /** The catalogs of a library, joined. */
 export type Catalog = Required<Omit<CatalogFile, "catalog" | "words">>;
 
+/** A tool as its catalog says it. */
+export type Tool = Catalog["tools"][string];
+
 /** The ranges that a recipe is for: those in whose folder it lies, or all where it lies in none. */
 export function rangesOf(library: Library, recipe: { folder: string }): Filed<RangeFile>[] {
   const inside = library.ranges.filter((range) => liesIn(recipe, range));

@@ -1,4 +1,5 @@
 import type { Figure, FigureSource } from "./figure.js";
+import type { Tool } from "./library.js";
 import type { Origin } from "./source.js";
 import type { Change } from "./world.js";
 
@@ -122,7 +123,7 @@ export interface Brief {
   tasks: TaskBrief[];
   safety: Message[];
   permits: { who: string; what: string }[];
-  tools: { id: string; name: string; instead?: string; why?: string }[];
+  tools: ({ id: string } & Tool)[];
   consumables: {
     id: string;
     name: string;

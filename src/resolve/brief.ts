@@ -104,7 +104,10 @@ function toolsOf(
     ...recipes.flatMap((one) => one.data.tools ?? []),
     ...steps.flatMap((step) => step.tools),
   ];
-  return distinct(ids).map((id) => ({ id, ...(catalog.tools[id] ?? { name: id }) }));
+  return distinct(ids).flatMap((id) => {
+    const known = catalog.tools[id];
+    return known ? [{ id, ...known }] : [];
+  });
 }
 
 /** Amounts of the same supply are added up; a use without an amount only names it. */

@@ -5,116 +5,11 @@ import { textByPdfParse, printed } from "../pdf.js";
 import { fill } from "../../src/fill/fill.js";
 import { sheets } from "../../src/fill/sheets.js";
 import { layout } from "../../src/layout/layout.js";
-import { filled, inputOf, labels, repairs, seen } from "./filled.js";
+import { filled, inputOf, repairs, seen } from "./filled.js";
 
 const css = { text: readFileSync("templates/sheet.css", "utf8"), file: "sheet.css" };
 
-/** The line of the gather list with the box of that name, as HTML and as it is read. */
-function itemOf(html: string, name: string): string {
-  const lines = html.split("<li>").slice(1);
-  return (
-    lines.find((line) => line.includes(`class="box" aria-label="${name}"`))?.split("</li>")[0] ?? ""
-  );
-}
-
-function lineOf(html: string, name: string): string {
-  return seen(itemOf(html, name)).trim();
-}
-
 describe.each(repairs)("the planning sheets of $name", ({ opened, plan }) => {
-  it("the gather list holds every tool, supply and spare of the plan, each with a box", () => {
-    const text = seen(filled("gather", opened, plan));
-    const { tools, consumables, spares } = plan.brief;
-    for (const { name } of [...tools, ...consumables, ...spares]) expect(text).toContain(name);
-    const asked = new Set(plan.steps.flatMap((step) => step.tools));
-    expect([...asked].filter((id) => !tools.some((tool) => tool.id === id))).toEqual([]);
-  });
-
-  it("the gather list names each kind of fastener that a socket or driver turns, with its size", () => {
-    const html = filled("gather", opened, plan);
-    for (const { id, name } of plan.brief.tools.filter((tool) =>
-      /^(socket|screwdriver)/.test(tool.id),
-    )) {
-      const fixings = plan.steps
-        .filter(({ tools }) => tools.includes(id))
-        .flatMap((step) => step.fixings)
-        .filter(({ size }) => size !== "");
-      for (const { name: kind, size } of fixings)
-        expect(lineOf(html, name), id).toMatch(new RegExp(`: .*${kind} ${size}`));
-    }
-  });
-
-  it("the gather list gives drills their diameter and gauges what they must read, in both units", () => {
-    const html = filled("gather", opened, plan);
-    const [mm = ""] =
-      /^[\d.]+ mm$/.exec(plan.steps.find(({ verb }) => verb === "pilot")?.figures[0]?.text ?? "") ??
-      [];
-    expect(lineOf(html, "pilot drill")).toMatch(new RegExp(`: ${mm} \\([\\d.]+ in\\)`));
-    expect(lineOf(html, "contact thermometer")).toMatch(/: \d+ °C \(\d+ °F\)/);
-    expect(lineOf(html, "feeler blade")).toMatch(/: [\d.]+ mm \([\d.]+ in\)/);
-    for (const name of ["scriber", "camera"]) expect(lineOf(html, name)).not.toContain(":");
-  });
-
-  it("the gather list says which torque a wrench must reach, with room for the maker's", () => {
-    const html = filled("gather", opened, plan);
-    expect(lineOf(html, "torque wrench in calibration")).toMatch(
-      /: .*belt bolt 7\/16 UNF.*lock nut M10.* to .*N·m/,
-    );
-    expect(lineOf(html, "small torque wrench in calibration")).toMatch(/: [\d.]+ N·m,/);
-    for (const name of ["torque wrench in calibration", "small torque wrench in calibration"])
-      expect(labels(itemOf(html, name))).toEqual([
-        name,
-        "least torque of the maker",
-        "highest torque of the maker",
-      ]);
-    expect(lineOf(html, "open insert for the torque wrench")).not.toContain("N·m");
-  });
-
-  it("the gather list leaves no supply without its amount or room to write it, and says from which step", () => {
-    const html = filled("gather", opened, plan);
-    for (const { id, name, amount } of plan.brief.consumables) {
-      const first = plan.steps.find(({ uses }) => uses.some(({ consumable }) => consumable === id));
-      expect(lineOf(html, name)).toContain(`from step ${first?.n}.`);
-      expect(labels(itemOf(html, name))).toEqual(
-        amount === undefined ? [name, `how much of ${name}`] : [name],
-      );
-    }
-  });
-
-  it("the gather list sorts the tools by kind of work, those needed first at the top", () => {
-    const html = filled("gather", opened, plan);
-    const groups = html.slice(0, html.indexOf("<h3>To wear")).split("<h3>").slice(1);
-    const titles = groups.map((group) => group.slice(0, group.indexOf("<")));
-    expect(titles.slice(0, 4)).toEqual([
-      "Tools to take off and put on",
-      "To measure, test and look",
-      "To drill, cut and clean",
-      "To weld",
-    ]);
-    for (const group of groups) {
-      const from = [...group.matchAll(/from step ([\d.]+)\./g)].map(([, n]) => Number(n));
-      expect(from).toEqual(from.toSorted((a, b) => a - b));
-    }
-    const groupOf = (name: string): string | undefined =>
-      titles[groups.findIndex((group) => group.includes(`aria-label="${name}"`))];
-    expect(groupOf("socket 17 mm")).toBe("Tools to take off and put on");
-    expect(groupOf("milliohm meter")).toBe("To measure, test and look");
-    expect(groupOf("pilot drill")).toBe("To drill, cut and clean");
-    expect(groupOf("welding screen")).toBe("To weld");
-    expect(groupOf("spray gun")).toBe("To prime, paint and seal");
-    expect(groupOf("wheel chocks")).toBe("To make ready and safe");
-  });
-
-  it("the gather list asks for two tags for each plug and hook that is parted", () => {
-    const parted = plan.steps
-      .filter(({ phase, verb }) => phase === "strip" && ["unplug", "unhook"].includes(verb))
-      .reduce((sum, { does }) => sum + does.length, 0);
-    expect(parted).toBeGreaterThan(5);
-    expect(seen(filled("gather", opened, plan))).toContain(
-      `${2 * parted} tags for what is unplugged and unhooked: two with each number`,
-    );
-  });
-
   it("the time plan asks for as many people as the checklist says at the same block", () => {
     const people = (sheet: string, pattern: RegExp): string[] =>
       [...filled(sheet, opened, plan).matchAll(pattern)].map(([, n = ""]) =>

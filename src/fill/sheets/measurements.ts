@@ -1,12 +1,10 @@
 import type { Step } from "../../model/plan.js";
-import type { Words } from "../../model/words.js";
 import { type Series, allowedHtml, isLimited, readingsOf } from "../readings.js";
 import { type Sheet, type SheetInput, headOf } from "../sheet.js";
 import { saidOf } from "../marks.js";
 import { asksTorque } from "../skills.js";
 import { placeOf } from "../place.js";
 import { holdsOf } from "../stops.js";
-import { isGauge } from "../tool-lines.js";
 import { torquesOf } from "../torques.js";
 
 /** Every reading of the job in one place, with the gauge it was taken with; torques too. */
@@ -18,7 +16,7 @@ export const measurements: Sheet = {
     const { once, again } = readingsOf(input.steps, words);
     return {
       ...headOf(input),
-      gauges: gaugesOf(input, words),
+      gauges: gaugesOf(input),
       once: once.map(({ step, readings }) => ({
         ...saidOf(step),
         where: placeOf(step, words),
@@ -31,8 +29,8 @@ export const measurements: Sheet = {
   },
 };
 
-function gaugesOf({ brief }: SheetInput, words: Words): string[] {
-  return brief.tools.map(({ name }) => name).filter((name) => isGauge(name, words));
+function gaugesOf({ brief }: SheetInput): string[] {
+  return brief.tools.filter(({ reads }) => reads !== undefined).map(({ name }) => name);
 }
 
 /** A series of so few readings stands on one page (the number is ours). */

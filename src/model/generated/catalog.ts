@@ -12,6 +12,18 @@ tools?: {
 [k: string]: {
 name: string
 /**
+ * The work it is for: under this it lies on the gather list.
+ */
+kind: ("fasten" | "measure" | "cut" | "weld" | "coat" | "safe")
+/**
+ * What a gauge reads (share: percent, as of vapour). Such a tool has a number and a date of calibration; the figures of its steps say how far it must read.
+ */
+reads?: ("length" | "torque" | "temperature" | "resistance" | "light" | "share")
+/**
+ * It is brought in the size that its steps say, as a drill is.
+ */
+sized?: boolean
+/**
  * What serves in its place.
  */
 instead?: string
