@@ -74,6 +74,8 @@ function tagOf(element: Element, under: Tag): Tag | undefined {
   const type = element.attribs["data-tag"] ?? types[element.name];
   if (type === undefined) return undefined;
   const tag: Tag = { type, children: [] };
+  const alt = type === "Figure" ? element.attribs["aria-label"] : undefined;
+  if (alt !== undefined) tag.alt = alt;
   if (element.name === "th") tag.scope = element.attribs["scope"] === "row" ? "Row" : "Column";
   const span = Number(element.attribs["colspan"] ?? 1);
   if (span > 1) tag.span = span;

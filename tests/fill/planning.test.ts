@@ -1,13 +1,5 @@
-import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { verbs } from "../../src/model/verbs.js";
-import { textByPdfParse, printed } from "../pdf.js";
-import { fill } from "../../src/fill/fill.js";
-import { sheets } from "../../src/fill/sheets.js";
-import { layout } from "../../src/layout/layout.js";
-import { filled, inputOf, repairs, seen } from "./filled.js";
-
-const css = { text: readFileSync("templates/sheet.css", "utf8"), file: "sheet.css" };
+import { filled, repairs, seen } from "./filled.js";
 
 describe.each(repairs)("the planning sheets of $name", ({ opened, plan }) => {
   it("the time plan asks for as many people as the checklist says at the same block", () => {
@@ -102,42 +94,6 @@ describe.each(repairs)("the planning sheets of $name", ({ opened, plan }) => {
       String(Number(unknown) - 1),
     ]);
   });
-
-  it("the layers put every part that comes off once, and below all that hides it", async () => {
-    const html = filled("layers", opened, plan);
-    const parts = plan.steps.filter(
-      ({ verb, phase }) =>
-        verb === "cut-out" ||
-        (phase === "strip" && ["off", "ease"].includes(verbs[verb]?.effect ?? "")),
-    );
-    const layers = html.split('<div class="layer">').slice(1);
-    const layerOf = (n: string): number =>
-      layers.findIndex((one) => new RegExp(`· ${n}(,|</p>)`).test(one));
-    for (const part of parts) {
-      expect(html.split(new RegExp(`· ${part.n}(?:,|</p>)`)), part.id).toHaveLength(2);
-      for (const under of parts)
-        if (part.hides.includes(under.touches[0] ?? ""))
-          expect(layerOf(under.n), `${under.id} under ${part.id}`).toBeGreaterThan(layerOf(part.n));
-    }
-    const pages = await textByPdfParse(await printed(opened, plan, { sheets: ["layers"] }));
-    expect(pages).toHaveLength(1);
-  });
-
-  it.each(["a4", "letter"] as const)(
-    "the layers stand on one page of %s, in large type too",
-    (paper) => {
-      const sheet = sheets.find(({ name }) => name === "layers");
-      if (!sheet) throw new Error("no layers");
-      for (const large of [false, true]) {
-        const { value } = layout(
-          fill(sheet, { ...inputOf(plan), large }, opened.words),
-          css,
-          paper,
-        );
-        expect(value?.pages).toHaveLength(1);
-      }
-    },
-  );
 
   it("the worth-it sheet gives the hours of the steps and of the recipe, and leaves the costs to be written in", () => {
     const text = seen(filled("worth", opened, plan));
