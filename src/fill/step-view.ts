@@ -126,7 +126,7 @@ export function stepView(step: Step, around: Around): StepView {
       valueHtml: valueHtml(value, figure, words),
     })),
     readings: step.hold || many ? [] : readings,
-    longNames: areLong(readings),
+    longNames: areLong(readings, mostInHalf.step),
     readingRows: many ? pairsOf(readings) : [],
     critical: step.critical ?? "",
     emptyBy: around.emptyBy,
@@ -155,12 +155,12 @@ export function valueHtml(
     .join(" ");
 }
 
-/** So many characters stand on two lines of half a row, beside the blank (measured at the size of the step text). */
-const mostInHalf = 38;
+/** So many characters stand on two lines of half a row, beside the blank (measured at the size of the text). */
+const mostInHalf = { step: 38, hold: 26 };
 
 /** Longer than half a row takes, or with a value to hold it against. */
-function areLong(readings: readonly ReadingView[]): boolean {
-  return readings.some(({ name, nominal }) => name.length > mostInHalf || nominal !== "");
+function areLong(readings: readonly ReadingView[], most: number): boolean {
+  return readings.some(({ name, nominal }) => name.length > most || nominal !== "");
 }
 
 function pairsOf<T>(all: readonly T[]): T[][] {
@@ -182,7 +182,7 @@ function holdView(hold: Hold, step: Step, { holdNumber, steps, words }: Around):
   return {
     ...hold,
     readings,
-    longNames: areLong(readings),
+    longNames: areLong(readings, mostInHalf.hold),
     acceptHtml: marked(hold.accept, step.figures),
     number: holdNumber,
     word: words.phrases[hold.kind] ?? "",

@@ -38,7 +38,7 @@ const knownKinds = {
   "set of weld clamps": "weld",
   "spray gun": "coat",
   "wax lance": "coat",
-  "wheel chocks": "safe",
+  "four wheel chocks": "safe",
   "fire blanket": "safe",
   "split brake-pipe sleeve of steel": "safe",
 } as const;
@@ -138,10 +138,10 @@ describe.each(repairs)("the gather list of $name", ({ opened, plan }) => {
 
   it("lays a tool under another title where its kind is another", () => {
     const moved = plan.brief.tools.map((tool) =>
-      tool.name === "wheel chocks" ? { ...tool, kind: "weld" as const } : tool,
+      tool.name === "four wheel chocks" ? { ...tool, kind: "weld" as const } : tool,
     );
     const html = filled("gather", opened, { ...plan, brief: { ...plan.brief, tools: moved } });
-    expect(titlesOf(html, "wheel chocks")).toEqual(["To weld"]);
+    expect(titlesOf(html, "four wheel chocks")).toEqual(["To weld"]);
   });
 
   it("asks for two tags for each plug and hook that is parted", () => {

@@ -93,7 +93,7 @@ describe.each(repairs)("the measurement sheet of $name", ({ opened, plan }) => {
   it("never pairs readings of two objects, but holds all counts of the tools together", () => {
     expect(again.length).toBeGreaterThan(0);
     const tallies = plan.steps.filter(({ readings }) =>
-      readings.some(({ name }) => name === "tools on the trolley"),
+      readings.some(({ name }) => name === "tools in all"),
     );
     expect(tallies.length).toBeGreaterThan(5);
     expect(again.map(({ steps }) => steps)).toContainEqual(tallies);

@@ -35,7 +35,8 @@ describe.each(repairs)("the weld sheet of $name", ({ opened, plan }) => {
     const section = html.slice(html.indexOf("Test piece, before"), html.indexOf("The same for"));
     for (const { n, count, of, positions } of tests) {
       expect(positions.length).toBeGreaterThan(0);
-      const table = section.slice(section.indexOf(`data-about="test welds of step ${n}"`));
+      const [, after = ""] = section.split(`data-about="test welds of step ${n}"`);
+      const [table = ""] = after.split("</table>");
       for (const welder of [1, 2])
         for (const position of positions) {
           const row = new RegExp(

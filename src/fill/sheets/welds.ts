@@ -18,7 +18,7 @@ export const welds: Sheet = {
       ...headOf(input),
       ...welding,
       joints: welding.joints.map((joint, i) => ({ ...joint, letter: letterOf(i) })),
-      tests: welding.tests.map(testView),
+      tests: welding.tests.map((test, i) => testView(test, welding.tests.slice(0, i))),
       positions: positionsOf(welding.tests),
       all: totalsOf(welding.joints),
       settings: settingsOf(input.steps, words),
@@ -50,13 +50,18 @@ function positionsOf(tests: readonly Other[]): string[] {
   return named.size > 0 ? [...named] : [""];
 }
 
-/** The rows of a test: every welder makes in every position as many as the step asks for, numbered for each welder. */
-function testView(test: Other): object {
-  const pieces = positionsOf([test]).flatMap((position) =>
+/** The pieces of a test by their position: in every position as many as the step asks for. */
+function piecesOf(test: Other): string[] {
+  return positionsOf([test]).flatMap((position) =>
     Array.from({ length: test.count }, () => position),
   );
+}
+
+/** The rows of a test: every welder makes all its pieces, numbered on from the tests before. */
+function testView(test: Other, before: readonly Other[]): object {
+  const first = before.flatMap(piecesOf).length + 1;
   const rowsOf = (welder: number): object[] =>
-    pieces.map((position, i) => ({ piece: `${welder}.${i + 1}`, position }));
+    piecesOf(test).map((position, i) => ({ piece: `${welder}.${first + i}`, position }));
   return { ...test, welders: welders.map((welder) => ({ welder, rows: rowsOf(welder) })) };
 }
 
