@@ -24,6 +24,18 @@ export interface Library {
 /** The catalogs of a library, joined. */
 export type Catalog = Required<Omit<CatalogFile, "catalog" | "words">>;
 
+/** What one thing of each shelf of a catalog is called. */
+export const shelves: Readonly<Record<keyof Catalog, string>> = {
+  tools: "tool",
+  consumables: "consumable",
+  roles: "role",
+  wear: "thing to wear",
+  messages: "message",
+};
+
+/** The shelves of a catalog. */
+export const shelfNames = Object.keys(shelves) as (keyof Catalog)[];
+
 /** The ranges that a recipe is for: those in whose folder it lies, or all where it lies in none. */
 export function rangesOf(library: Library, recipe: { folder: string }): Filed<RangeFile>[] {
   const inside = library.ranges.filter((range) => liesIn(recipe, range));
