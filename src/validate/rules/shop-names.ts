@@ -32,10 +32,11 @@ function ofRecipe({ tools, safety }: RecipeFile, catalog: Catalog): Reference[] 
 }
 
 function ofSteps(recipe: RecipeFile, catalog: Catalog): Reference[] {
-  return stepsOf(recipe).flatMap((placed) => ofStep(placed, catalog));
+  return stepsOf(recipe).flatMap((placed) => shopNamesAt(placed, catalog));
 }
 
-function ofStep({ step, path }: Placed, catalog: Catalog): Reference[] {
+/** All that a step names of a catalog. */
+export function shopNamesAt({ step, path }: Placed, catalog: Catalog): Reference[] {
   const uses = (step.uses ?? []).flatMap(({ consumable }, i) =>
     refer(catalog, "consumables", consumable, [...path, "uses", i, "consumable"]),
   );
