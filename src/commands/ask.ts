@@ -27,7 +27,7 @@ export function planned(job: string, options: CommonOptions): Planned {
 
 function fromOptions(opened: Opened, job: string, options: CommonOptions): Planned {
   const car = options.car === undefined ? none : readCar(opened, options.car);
-  const during = options.found === undefined ? none : readFound(options.found);
+  const during = options.found === undefined ? none : readFound(opened, options.found);
   const sources = [...opened.sources, ...car.sources, ...during.sources];
   const bad = [...car.diagnostics, ...during.diagnostics];
   if (hasErrors(bad)) return { diagnostics: bad, sources };

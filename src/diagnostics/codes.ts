@@ -20,6 +20,7 @@ export const codes = {
   "computed-critical": ["error", "A computed torque where only the maker's holds."],
   "bare-figure": ["error", "A number with a unit stands in a text without a source."],
   "trainee-release": ["error", "A trainee cannot release a hold."],
+  "two-masks": ["error", "A step asks for two things for the lungs, and nobody can wear both."],
   "bad-option": ["error", "An option or value on the command line that the range lacks."],
   "outside-library": ["error", "A path leaves the library."],
   "missing-glyph": ["error", "A character that no embedded font can draw."],

@@ -6,7 +6,7 @@ import { joinsOf } from "./count-lines.js";
 import { allMessages } from "./messages.js";
 import { sum } from "./sheet.js";
 import { firstStep, sizesOf, toolKinds } from "./tool-lines.js";
-import { wornFor } from "./signs.js";
+import { wornFor } from "./wear.js";
 
 /** A line of a list of what to bring. */
 export interface GatherItem {
@@ -62,10 +62,7 @@ export function gatherOf(brief: Brief, steps: readonly Step[], words: Words): Ga
     bags: bagsOf(steps).size,
     tags: 2 * sum(steps.map((step) => (step.phase === "strip" ? joinsOf(step) : 0))),
     renew: brief.renew.map(({ name, why }) => ({ name, ask: true, more: why })),
-    wear: wornFor(allMessages({ brief, steps })).map((name) => ({
-      name,
-      more: "",
-    })),
+    wear: wornFor(allMessages({ brief, steps })).map(({ name }) => ({ name, more: "" })),
   };
 }
 

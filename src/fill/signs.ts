@@ -1,4 +1,4 @@
-import type { Message, Step } from "../model/plan.js";
+import type { Step } from "../model/plan.js";
 
 /**
  * The safety signs of ISO 7010 that a message may call for, by number; their meanings stand in the words file under
@@ -37,9 +37,4 @@ export const signs: readonly { code: string; read?: true }[] = [
 /** The steps whose messages call for a sign. */
 export function stepsOfSign(code: string, steps: readonly Step[]): Step[] {
   return steps.filter(({ messages }) => messages.some((one) => one.signs?.includes(code)));
-}
-
-/** All that messages ask to wear, each thing once. */
-export function wornFor(messages: readonly Message[]): string[] {
-  return [...new Set(messages.flatMap(({ wear = [] }) => wear))];
 }

@@ -1,6 +1,7 @@
-import type { Step } from "../model/plan.js";
-import { type Words, fillIn } from "../model/words.js";
-import { stepsOfSign, wornFor } from "./signs.js";
+import type { Message, Step } from "../model/plan.js";
+import { type Wear, leastOf } from "../model/wear.js";
+import type { Words } from "../model/words.js";
+import { stepsOfSign } from "./signs.js";
 import { stepList } from "./step-list.js";
 
 /** What is worn at some steps, and what it is worn against. */
@@ -35,21 +36,10 @@ function hazardsOf(steps: readonly Step[]): string[] {
   return [...new Set(asking.map(({ hazard }) => hazard))];
 }
 
-/** What to wear at a step: of two masks for the lungs, one that does the work of both. */
+/** What to wear at a step. */
 function wearAt(step: Step, { phrases }: Words): string[] {
-  const asked = wornFor(step.messages);
-  const all = asked.filter((one) => !asked.some((other) => isMoreOf(other, one)));
-  const masks = all.filter((one) => speaksOf(one, phrases["breath-words"]));
   const bare = forbidsGloves(step) ? [phrases["no-gloves"] ?? ""] : [];
-  if (masks.length < 2) return [...all, ...bare];
-  const and = ` ${phrases["and"] ?? ""} `;
-  const one = fillIn(phrases["one-mask"] ?? "", { masks: masks.join(and) });
-  return [...all.filter((worn) => !masks.includes(worn)), one, ...bare];
-}
-
-/** Whether a thing is another with one word more: closed eye protection is eye protection. */
-function isMoreOf(more: string, less: string): boolean {
-  return more.split(" ").slice(1).join(" ") === less;
+  return [...leastOf(wornFor(step.messages)).map(({ name }) => name), ...bare];
 }
 
 /** Which gloves at which steps, and where none may be worn. */
@@ -57,13 +47,12 @@ export function glovesIn(
   steps: readonly Step[],
   { phrases }: Words,
 ): { wear: string; steps: string }[] {
-  const worn = wornFor(steps.flatMap(({ messages }) => messages));
-  const kinds = worn.filter((one) => speaksOf(one, phrases["hand-words"]));
+  const kinds = wornFor(steps.flatMap(({ messages }) => messages)).filter(isGlove);
   const rows = [
     { wear: phrases["no-gloves"] ?? "", mine: steps.filter(forbidsGloves) },
-    ...kinds.map((wear) => ({
-      wear,
-      mine: steps.filter(({ messages }) => wornFor(messages).includes(wear)),
+    ...kinds.map(({ id, name }) => ({
+      wear: name,
+      mine: steps.filter(({ messages }) => wornFor(messages).some((one) => one.id === id)),
     })),
   ];
   return rows
@@ -71,10 +60,16 @@ export function glovesIn(
     .map(({ wear, mine }) => ({ wear, steps: stepList(mine, steps, phrases["to"] ?? "to") }));
 }
 
-function forbidsGloves(step: Step): boolean {
-  return stepsOfSign(noGloves, [step]).length > 0;
+/** All that messages ask to wear, each thing once. */
+export function wornFor(messages: readonly Message[]): Wear[] {
+  const asked = messages.flatMap(({ wear = [] }) => wear);
+  return [...new Map(asked.map((one) => [one.id, one])).values()];
 }
 
-function speaksOf(thing: string, words = ""): boolean {
-  return words.split(", ").some((word) => word !== "" && thing.includes(word));
+function isGlove(worn: Wear): boolean {
+  return worn.for === "hands";
+}
+
+function forbidsGloves(step: Step): boolean {
+  return stepsOfSign(noGloves, [step]).length > 0;
 }

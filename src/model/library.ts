@@ -27,6 +27,18 @@ export type Catalog = Required<Omit<CatalogFile, "catalog" | "words">>;
 /** A tool as its catalog says it. */
 export type Tool = Catalog["tools"][string];
 
+/** What one thing of each shelf of a catalog is called. */
+export const shelves: Readonly<Record<keyof Catalog, string>> = {
+  tools: "tool",
+  consumables: "consumable",
+  roles: "role",
+  wear: "thing to wear",
+  messages: "message",
+};
+
+/** The shelves of a catalog. */
+export const shelfNames = Object.keys(shelves) as (keyof Catalog)[];
+
 /** The ranges that a recipe is for: those in whose folder it lies, or all where it lies in none. */
 export function rangesOf(library: Library, recipe: { folder: string }): Filed<RangeFile>[] {
   const inside = library.ranges.filter((range) => liesIn(recipe, range));

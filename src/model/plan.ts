@@ -1,6 +1,7 @@
 import type { Figure, FigureSource } from "./figure.js";
 import type { Tool } from "./library.js";
 import type { Origin } from "./source.js";
+import type { Wear } from "./wear.js";
 import type { Change } from "./world.js";
 
 /** The phases of a job, in order. */
@@ -20,7 +21,7 @@ export interface Message {
   consequence: string;
   where?: string;
   /** What to wear against it. */
-  wear?: readonly string[];
+  wear?: readonly Wear[];
   /** The signs of ISO 7010 that fit it. */
   signs?: readonly string[];
 }

@@ -13,7 +13,8 @@ import { attachedText } from "../read/attached.js";
 import { parse } from "../read/parse.js";
 import { readLibrary, readOne } from "../read/read.js";
 import { validateCar } from "../validate/validate-car.js";
-import { validate, validateOne } from "../validate/validate.js";
+import { validateFound } from "../validate/validate-found.js";
+import { validate } from "../validate/validate.js";
 
 /** The library that comes with the package. */
 export const ownLibrary = fileURLToPath(new URL("../../recipes", import.meta.url));
@@ -56,11 +57,14 @@ export function readCar(opened: Opened, path: string): Outcome<CarFile> & { sour
   return { ...(value ? { value } : {}), diagnostics, sources: [read.value] };
 }
 
-/** Reads a file of what was found and added during the work. */
-export function readFound(path: string): Outcome<Filed<FoundFile>> & { sources: Source[] } {
+/** Reads a file of what was found and added during the work, and holds it against the catalogs of a library. */
+export function readFound(
+  opened: Opened,
+  path: string,
+): Outcome<Filed<FoundFile>> & { sources: Source[] } {
   const { value: source, diagnostics } = readOne(path);
   if (!source) return { diagnostics, sources: [] };
-  const found = validateOne<FoundFile>(source, "found");
+  const found = validateFound(source, opened.library);
   const value = found.value && { value: { data: found.value, source } };
   return { ...value, diagnostics: found.diagnostics, sources: [source] };
 }

@@ -1,7 +1,8 @@
 import type { RangeFile } from "../model/generated/range.js";
 import type { RecipeFile } from "../model/generated/recipe.js";
 import type { Catalog, Filed } from "../model/library.js";
-import type { Brief, Message, Minutes, Step, TaskBrief } from "../model/plan.js";
+import type { Brief, Minutes, Step, TaskBrief } from "../model/plan.js";
+import { messageOf } from "../model/wear.js";
 import type { Words } from "../model/words.js";
 import type { Thing } from "../model/world.js";
 import type { Visit } from "./closure.js";
@@ -40,7 +41,7 @@ export function briefOf(input: BriefInput): Brief {
       [...input.things.values()].map((thing) => [thing.key, sided(input.words, thing)]),
     ),
     tasks: visits.map((visit) => taskBrief(visits, visit)),
-    safety: all((data) => data.safety).flatMap((message) => messageIn(catalog, message)),
+    safety: all((data) => data.safety).flatMap((message) => messageOf(catalog, message)),
     permits: all((data) => data.permits),
     tools: toolsOf(input, recipes),
     consumables: consumablesOf(input),
@@ -56,12 +57,6 @@ export function briefOf(input: BriefInput): Brief {
 function distinct<T>(values: readonly T[]): T[] {
   const seen = new Map(values.map((value) => [JSON.stringify(value), value]));
   return [...seen.values()];
-}
-
-function messageIn(catalog: Catalog, message: string | Message): Message[] {
-  if (typeof message !== "string") return [message];
-  const known = catalog.messages[message];
-  return known ? [known] : [];
 }
 
 function optionsOf(range: RangeFile, fitted: Fitted): Brief["options"] {

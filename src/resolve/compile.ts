@@ -4,9 +4,10 @@ import { markOf, textOf } from "../figures/format.js";
 import { spanOf } from "../figures/minutes.js";
 import { inInches } from "../figures/in-units.js";
 import type { Catalog } from "../model/library.js";
-import type { Message, Phase, Step } from "../model/plan.js";
+import type { Phase, Step } from "../model/plan.js";
 import type { Path } from "../model/source.js";
 import { effectOf, verbs } from "../model/verbs.js";
+import { messageOf } from "../model/wear.js";
 import type { Words } from "../model/words.js";
 import type { Change, Thing } from "../model/world.js";
 import { changeTo } from "./changes.js";
@@ -232,7 +233,7 @@ function printed(compiler: Compiler, step: RecipeStep): Printed {
       ...use,
       ...(typeof amount === "number" ? { amount } : {}),
     })),
-    messages: (step.warn ?? []).flatMap((warn) => messageOf(compiler, warn)),
+    messages: (step.warn ?? []).flatMap((warn) => messageOf(compiler.catalog, warn)),
     ...(step.note === undefined ? {} : { note: withFigures(words, step, step.note) }),
     figures: figures.map((figure) => {
       const { source } = figure;
@@ -265,13 +266,6 @@ function waitOf(
     ...(waitMinutes ? { waitMinutes } : {}),
     ...(wait ? { waitSource: wait.source } : {}),
   };
-}
-
-/** A named or written-out safety message. */
-export function messageOf(compiler: Compiler, warn: string | Message): Message[] {
-  if (typeof warn !== "string") return [warn];
-  const message = compiler.catalog.messages[warn];
-  return message ? [message] : [];
 }
 
 function foundNotes(

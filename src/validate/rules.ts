@@ -15,6 +15,7 @@ import { noWords } from "./rules/no-words.js";
 import { noArticle } from "./rules/no-article.js";
 import { notACommand } from "./rules/not-a-command.js";
 import { nounCluster } from "./rules/noun-cluster.js";
+import { oneMask } from "./rules/one-mask.js";
 import { options } from "./rules/options.js";
 import { passiveVoice } from "./rules/passive.js";
 import { rangeNames } from "./rules/range-names.js";
@@ -39,6 +40,7 @@ export const rules: readonly Rule[] = [
   carCounts,
   options,
   releases,
+  oneMask,
   implausible,
   computedCritical,
   bareFigure,

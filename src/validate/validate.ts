@@ -4,7 +4,7 @@ import type { CarFile } from "../model/generated/car.js";
 import type { CatalogFile } from "../model/generated/catalog.js";
 import type { RangeFile } from "../model/generated/range.js";
 import type { RecipeFile } from "../model/generated/recipe.js";
-import type { Library } from "../model/library.js";
+import { type Library, shelfNames } from "../model/library.js";
 import type { Source } from "../model/source.js";
 import { type Chosen, withComputed } from "./computed.js";
 import { explain } from "./explain.js";
@@ -26,7 +26,7 @@ export function validate(
     recipes: [],
     cars: [],
     catalogs: [],
-    catalog: { tools: {}, consumables: {}, roles: {}, messages: {} },
+    catalog: { tools: {}, consumables: {}, roles: {}, wear: {}, messages: {} },
   };
   for (const source of sources) {
     const kind = kindOf(source);
@@ -92,11 +92,8 @@ function file(library: Library, kind: FileKind, source: Source, value: unknown):
     library.recipes.push({ data: value as RecipeFile, source, folder: folderOf(source) });
   if (kind === "catalog") {
     library.catalogs.push({ data: value as CatalogFile, source });
-    const { tools, consumables, roles, messages } = value as CatalogFile;
-    Object.assign(library.catalog.tools, tools);
-    Object.assign(library.catalog.consumables, consumables);
-    Object.assign(library.catalog.roles, roles);
-    Object.assign(library.catalog.messages, messages);
+    for (const shelf of shelfNames)
+      Object.assign(library.catalog[shelf], (value as CatalogFile)[shelf]);
   }
 }
 

@@ -15,10 +15,16 @@ interface Edit {
   reached?: string;
   after?: string;
   backSteps?: string;
+  warn?: string;
 }
 
 /** A file of what was found: one screw that the range does not know, taken out and put back. */
-function foundFile({ reached: at = reached, after = reached, backSteps }: Edit = {}): string {
+function foundFile({
+  reached: at = reached,
+  after = reached,
+  backSteps,
+  warn = "",
+}: Edit = {}): string {
   const file = join(folder, "found.yaml");
   const way = backSteps ?? `  - after: ${back}\n    do: { do-up: ${screw} }\n`;
   const text = [
@@ -28,7 +34,7 @@ function foundFile({ reached: at = reached, after = reached, backSteps }: Edit =
     `fixings: { ${screw}: { kind: screw-earth, count: 1, where: below the trim, zone: opening } }`,
     "steps:",
     `  - after: ${after}`,
-    `    do: { undo: ${screw} }`,
+    `    do: { undo: ${screw}${warn} }`,
     `${way}decisions:`,
     "  - { hold: after-strip, choice: go on }",
     "readings:",
@@ -88,6 +94,13 @@ describe("what was found during the work", () => {
       "[done-already]",
       ":6:12",
     ],
+    [
+      "a message that no catalog holds",
+      { warn: ", warn: [zinc-fumes]" },
+      "[unknown-name]",
+      ":7:42",
+    ],
+    ["two breathing masks", { warn: ", warn: [zinc-fume, old-dust]" }, "[two-masks]", ":7:41"],
   ])("refuses %s, and says where", (_, edit, code, place) => {
     const { code: exit, stderr } = countback(["plan", "carpet", "--found", foundFile(edit)]);
     expect(exit).toBe(1);

@@ -65,8 +65,31 @@ describe.each(repairs)("the hazard sheet of $name", ({ opened, plan }) => {
   it("says of each step what to wear: all that its messages ask for", () => {
     expect(plan.steps.flatMap(({ messages }) => messages).length).toBeGreaterThan(60);
     for (const { n, messages } of plan.steps)
-      for (const one of messages.flatMap(({ wear = [] }) => wear))
-        expect(wornAt(n), n).toContain(one);
+      for (const { name } of messages.flatMap(({ wear = [] }) => wear))
+        expect(wornAt(n), n).toContain(name);
+  });
+
+  it("asks for at most one thing for the lungs at a step, and names it once", () => {
+    const masked = plan.steps.map(({ n, messages }) => {
+      const masks = messages.flatMap(({ wear = [] }) => wear.filter((one) => one.for === "lungs"));
+      return { n, masks: [...new Set(masks.map(({ name }) => name))] };
+    });
+    expect(masked.filter(({ masks }) => masks.length > 0).length).toBeGreaterThan(10);
+    for (const { n, masks } of masked) {
+      expect(masks.length, n).toBeLessThan(2);
+      for (const mask of masks) expect(wornAt(n).split(mask), n).toHaveLength(2);
+    }
+  });
+
+  it("does not name eye protection beside closed eye protection", () => {
+    const closed = plan.steps.filter(({ messages }) =>
+      messages.some(({ wear = [] }) => wear.some(({ id }) => id === "closed-eye-protection")),
+    );
+    expect(closed.length).toBeGreaterThan(0);
+    for (const { n } of closed) {
+      const eyes = wornAt(n).match(/(closed )?eye protection/g);
+      expect(eyes, n).toEqual(["closed eye protection"]);
+    }
   });
 
   it("has on its lists what each message says to wear, and the sign for it", () => {
@@ -83,9 +106,10 @@ describe.each(repairs)("the hazard sheet of $name", ({ opened, plan }) => {
     const list = seen(filled("gather", opened, plan));
     for (const { hazard, wear = [], signs: called = [] } of worn) {
       expect(wear, hazard).not.toEqual([]);
-      for (const one of wear) {
-        expect(list).toContain(one);
-        for (const [words, code] of codes) if (words.test(one)) expect(called, one).toContain(code);
+      for (const { name } of wear) {
+        expect(list).toContain(name);
+        for (const [words, code] of codes)
+          if (words.test(name)) expect(called, name).toContain(code);
       }
     }
   });
@@ -107,8 +131,11 @@ describe.each(repairs)("the hazard sheet of $name", ({ opened, plan }) => {
     const at = (wear: string): string =>
       rows.find((row) => row.startsWith(`${wear} `) && /^ \d/.test(row.slice(wear.length))) ?? "";
     for (const { n, messages } of plan.steps) {
-      const gloves = messages.flatMap(({ wear = [] }) => wear.filter((one) => /gloves/.test(one)));
-      for (const wear of gloves) expect(lists(at(wear).slice(wear.length + 1), n), n).toBe(true);
+      const gloves = messages.flatMap(({ wear = [] }) =>
+        wear.filter(({ name }) => /gloves/.test(name)),
+      );
+      for (const { name } of gloves)
+        expect(lists(at(name).slice(name.length + 1), n), n).toBe(true);
       if (!messages.some(({ signs: called = [] }) => called.includes("P028"))) continue;
       const none = "no gloves while the drill turns";
       expect(lists(at(none).slice(none.length + 1), n), n).toBe(true);

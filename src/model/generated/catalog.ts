@@ -1,7 +1,7 @@
 // Generated from schemas/ by `npm run types`; edit the schema.
 
 /**
- * Tools, supplies that are used up, roles and safety messages that recipes name.
+ * Tools, supplies that are used up, roles, things to wear and safety messages that recipes name.
  */
 export interface CatalogFile {
 /**
@@ -52,6 +52,26 @@ releases?: boolean
 independent?: boolean
 }
 }
+/**
+ * What people wear against a hazard, by the names that messages give.
+ */
+wear?: {
+[k: string]: {
+name: string
+/**
+ * What it guards.
+ */
+for: ("body" | "ears" | "eyes" | "face" | "feet" | "hands" | "head" | "lungs")
+/**
+ * What need not be worn beside it, because it does that work too.
+ * 
+ * @minItems 1
+ * 
+ * Items: A name: small letters, figures and hyphens.
+ */
+also?: [string, ...(string)[]]
+}
+}
 messages?: {
 [k: string]: Message
 }
@@ -66,9 +86,13 @@ avoid: string
 consequence: string
 where?: string
 /**
- * What to wear against it, one thing each.
+ * What to wear against it, by its name in a catalog.
+ * 
+ * @minItems 1
+ * 
+ * Items: A name: small letters, figures and hyphens.
  */
-wear?: string[]
+wear?: [string, ...(string)[]]
 /**
  * The safety signs that fit it, by their number in ISO 7010.
  */

@@ -285,9 +285,13 @@ avoid: string
 consequence: string
 where?: string
 /**
- * What to wear against it, one thing each.
+ * What to wear against it, by its name in a catalog.
+ * 
+ * @minItems 1
+ * 
+ * Items: A name: small letters, figures and hyphens.
  */
-wear?: string[]
+wear?: [string, ...(string)[]]
 /**
  * The safety signs that fit it, by their number in ISO 7010.
  */

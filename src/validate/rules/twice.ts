@@ -1,5 +1,5 @@
 import type { Diagnostic, Span } from "../../diagnostics/diagnostic.js";
-import { type Library, rangesOf } from "../../model/library.js";
+import { type Library, rangesOf, shelfNames, shelves } from "../../model/library.js";
 import { targetsOf, verbOf } from "../../model/recipe-step.js";
 import { effectOf } from "../../model/verbs.js";
 import { entries, fixingsOf, joinsOf } from "../inventory.js";
@@ -16,7 +16,7 @@ export const twice: Rule = {
       cars.map((one) => named("car", one.data.car, one.source.spanOf(["car"]))),
       ...scopes(library).map((recipes) => recipes.map(recipeNamed)),
       ...scopes(library).map((recipes) => recipes.flatMap(holdsNamed)),
-      ...shelves.map((shelf) => onShelf(library, shelf)),
+      ...shelfNames.map((shelf) => onShelf(library, shelf)),
       ...ranges.map(inventory),
     ];
     const found = groups.flatMap(repeats);
@@ -57,12 +57,10 @@ function holdsNamed({ data, source }: Recipe): Named[] {
   });
 }
 
-const shelves = ["tools", "consumables", "roles", "messages"] as const;
-
-function onShelf({ catalogs }: Library, shelf: (typeof shelves)[number]): Named[] {
+function onShelf({ catalogs }: Library, shelf: keyof typeof shelves): Named[] {
   return catalogs.flatMap(({ data, source }) =>
     Object.keys(data[shelf] ?? {}).map((name) =>
-      named(shelf.slice(0, -1), name, source.keySpanOf([shelf, name])),
+      named(shelves[shelf], name, source.keySpanOf([shelf, name])),
     ),
   );
 }

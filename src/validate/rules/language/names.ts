@@ -15,7 +15,7 @@ export interface Named {
 type Placed = Omit<Named, "source">;
 type Names = Readonly<Record<string, { name: string }>> | undefined;
 
-/** Every name that a library gives: to parts, fixings, joins, surfaces, joints, functions, tools, supplies and things. */
+/** Every name that a library gives: to parts, fixings, joins, surfaces, joints, functions, tools, supplies, clothes and things. */
 export function namesIn({ ranges, recipes, catalogs }: Library): Named[] {
   return [
     ...ranges.flatMap(({ data, source }) => inRange(data).map((one) => ({ ...one, source }))),
@@ -47,7 +47,7 @@ function inRecipe({ things = {}, spares = [], renew = [] }: RecipeFile): Placed[
   ];
 }
 
-function inCatalog({ tools = {}, consumables, roles }: CatalogFile): Placed[] {
+function inCatalog({ tools = {}, consumables, roles, wear }: CatalogFile): Placed[] {
   return [
     ...named("tool", tools, "tools"),
     ...Object.entries(tools).flatMap(([key, { instead }]) =>
@@ -55,6 +55,7 @@ function inCatalog({ tools = {}, consumables, roles }: CatalogFile): Placed[] {
     ),
     ...named("other", consumables, "consumables"),
     ...named("other", roles, "roles"),
+    ...named("other", wear, "wear"),
   ];
 }
 
