@@ -43,8 +43,8 @@ function valuesOf(steps: readonly Step[], dimension: Dimension): string[] {
     .filter(({ text }) => /^\d/.test(text) && units.some((unit) => hasUnit(text, unit)))
     .map(({ text, inch, mark }) => {
       const [other = ""] = inch.split(" (");
-      const both = text === inch || other === text ? text : `${text} (${other})`;
-      return `${escape(both)}${markHtml(mark)}`;
+      const also = text === inch || other === text ? "" : ` (${other})`;
+      return `${escape(text)}${markHtml(mark)}${escape(also)}`;
     });
 }
 
