@@ -14,14 +14,15 @@ export function escape(text: string): string {
 /** Stands for the spoken name of a value to write in, until the language is known. */
 const value = "{value}";
 
-/** Text as HTML: each figure followed by its source mark, each run of underscores a line to write on. */
+/** Text as HTML: each figure followed by its source mark, each size kept on one line, each run of underscores a line to write on. */
 export function marked(text: string, figures: Marked): string {
   const html = figures.reduce((done, figure) => {
     const shown = escape(figure.text);
     return done.replace(shown, () => `${shown}${markHtml(figure.mark)}`);
   }, escape(text));
   let lines = 0;
-  return html.replaceAll(/_{3,}/g, () => {
+  const whole = html.replaceAll(/(?<=\d) × (?=\d)/g, "\u00A0×\u00A0");
+  return whole.replaceAll(/_{3,}/g, () => {
     const name = ++lines === 1 ? value : `${value} ${lines}`;
     return `<span class="blank figure" aria-label="${name}"></span>`;
   });

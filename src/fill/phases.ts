@@ -99,7 +99,7 @@ function blockView(
   const steps = run.map((step) => view(step, guards.get(step.id) ?? []));
   const people = Math.max(...steps.map((step) => peopleAt(step.people, step.emptyBy !== "")));
   const said = (phrase: string, number: number): string =>
-    fillIn(words.phrases[phrase] ?? "", { number: String(number) });
+    fillIn(words.phrases[phrase] ?? "", { number: String(number) }).replaceAll(" ", "\u00A0");
   const zones = [...new Set(run.map((step) => step.zone).filter((zone) => zone !== ""))];
   const out = run.some((step) => effectOf(step.verb) === "out");
   return {

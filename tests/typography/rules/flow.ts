@@ -140,7 +140,7 @@ function headingGaps(sheet: Sheet): Measured[] {
 function endsHere({ pages }: Sheet, i: number): boolean {
   const next = pages[i + 1]?.texts.find(({ element }) => element);
   if (!next) return true;
-  return chain(next.element).some(({ type }) => /^H[12]$/.test(type)) || next.text === "Job";
+  return next.text === "Job";
 }
 
 /** How far down a page is filled, of the room between the margins. */
