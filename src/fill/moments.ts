@@ -1,6 +1,6 @@
 import type { Step } from "../model/plan.js";
 import { effectOf } from "../model/verbs.js";
-import type { Words } from "../model/words.js";
+import { type Words, fillIn } from "../model/words.js";
 import { bagKey, bagsOf } from "./bags.js";
 import { placeOf } from "./place.js";
 
@@ -9,6 +9,17 @@ export interface Moment {
   step: string;
   what: string;
   bags: string;
+}
+
+/** What two people count before each step of the checklist that asks for it, by the step. */
+export function countsFirst(steps: readonly Step[], words: Words): ReadonlyMap<string, string> {
+  const { phrases } = words;
+  const first = steps.find((step) => step.phase === "strip");
+  const empty = phrases["count-empty"] ?? "";
+  return new Map([
+    ...(first ? [[first.n, phrases["count-all"] ?? ""] as const] : []),
+    ...closings(steps, words).map(({ step, bags }) => [step, fillIn(empty, { bags })] as const),
+  ]);
 }
 
 /**
@@ -32,7 +43,7 @@ export function momentsOf(steps: readonly Step[], words: Words): Moment[] {
 }
 
 /** Before each closing of a hidden space: the bags that were emptied since the one before it. */
-export function closings(steps: readonly Step[], words: Words): Moment[] {
+function closings(steps: readonly Step[], words: Words): Moment[] {
   const bagsBack = lastBackOf(steps);
   let counted = 0;
   return steps.flatMap((step, here) => {

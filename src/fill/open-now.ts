@@ -73,6 +73,17 @@ export function openStates(
   return kinds.flatMap((kind) => [...states.values()].filter((state) => state.kind === kind));
 }
 
+/** A part that is set back stays open until the last of its fixings is in. */
+function fixedAt(steps: readonly Step[], { kind }: Opened, until: string): string {
+  const set = steps.find(({ n }) => n === until);
+  if (!["off", "ease"].includes(kind) || set?.phase !== "refit") return until;
+  const fixed = steps.findLast(
+    ({ task, position, verb }) =>
+      task === set.task && position === set.position && effectOf(verb) === "in",
+  );
+  return fixed && steps.indexOf(fixed) > steps.indexOf(set) ? fixed.n : until;
+}
+
 interface Opened {
   kind: string;
   key: string;
@@ -86,7 +97,7 @@ function spansOf(steps: readonly Step[]): (Opened & Span)[] {
   const spans: (Opened & Span)[] = [];
   const close = (state: Opened, until: string): void => {
     open.delete(state.key);
-    spans.push({ ...state, until });
+    spans.push({ ...state, until: fixedAt(steps, state, until) });
   };
   const kindFor = kindsOf(steps);
   for (const { task, n, does } of steps)

@@ -3,7 +3,7 @@ import { effectOf } from "../model/verbs.js";
 import { type Words, fillIn } from "../model/words.js";
 import { bagKey, bagsOf } from "./bags.js";
 import { type Guard, guardsOf } from "./guards.js";
-import { closings } from "./moments.js";
+import { countsFirst } from "./moments.js";
 import { peopleAt } from "./people.js";
 import { remindersOf } from "./reminders.js";
 import { runsOf } from "./runs.js";
@@ -34,7 +34,7 @@ export function phasesOf(input: SheetInput, words: Words): PhaseView[] {
   const bags = bagsOf(input.steps);
   const numbers = numbersOf(input.steps);
   const reminders = remindersOf(input, words);
-  const emptyBy = new Map(closings(input.steps, words).map(({ step, bags }) => [step, bags]));
+  const countFirst = countsFirst(input.steps, words);
   const totals = { bags: String(bags.size), off: String(sum(input.count.map((line) => line.off))) };
   const done = input.steps.findIndex((step) => step.id === input.resume?.reached);
   const left = input.steps.slice(done + 1);
@@ -49,7 +49,7 @@ export function phasesOf(input: SheetInput, words: Words): PhaseView[] {
       steps: input.steps,
       totals,
       words,
-      emptyBy: emptyBy.get(step.n) ?? "",
+      countFirst: countFirst.get(step.n) ?? "",
       reminder: reminders.at.get(step.id),
       closeUp: reminders.closeUpAfter === step.id ? reminders.closeUp : undefined,
     };
@@ -97,7 +97,7 @@ function blockView(
   const minutes = Math.round(sum(run.map((step) => step.minutes[1])));
   const guards = guardsOf(run);
   const steps = run.map((step) => view(step, guards.get(step.id) ?? []));
-  const people = Math.max(...steps.map((step) => peopleAt(step.people, step.emptyBy !== "")));
+  const people = Math.max(...steps.map((step) => peopleAt(step.people, step.countFirst !== "")));
   const said = (phrase: string, number: number): string =>
     fillIn(words.phrases[phrase] ?? "", { number: String(number) }).replaceAll(" ", "\u00A0");
   const zones = [...new Set(run.map((step) => step.zone).filter((zone) => zone !== ""))];

@@ -48,8 +48,8 @@ export interface StepView {
   critical: string;
   hold?: HoldView;
   pause?: PauseView;
-  /** The bags that must be empty before it. */
-  emptyBy: string;
+  /** What two people count before it. */
+  countFirst: string;
   reminder?: ReminderView | undefined;
   closeUp?: CloseUpView | undefined;
 }
@@ -83,8 +83,8 @@ export interface Around {
   pauseNumber: number;
   /** All steps of the plan. */
   steps: readonly Step[];
-  /** The bags that must be empty before it. */
-  emptyBy: string;
+  /** What two people count before it. */
+  countFirst: string;
   totals: Readonly<Record<string, string>>;
   words: Words;
   reminder: ReminderView | undefined;
@@ -129,7 +129,7 @@ export function stepView(step: Step, around: Around): StepView {
     longNames: areLong(readings, mostInHalf.step),
     readingRows: many ? pairsOf(readings) : [],
     critical: step.critical ?? "",
-    emptyBy: around.emptyBy,
+    countFirst: around.countFirst,
     reminder: around.reminder,
     closeUp: around.closeUp,
     ...(step.hold ? { hold: holdView(step.hold, step, around) } : {}),

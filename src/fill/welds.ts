@@ -25,6 +25,8 @@ export interface Other extends Counted {
   name: string;
   /** How the sheets lie; each position has as many. */
   positions: string[];
+  /** Whether it is peeled apart, and not only looked at. */
+  peeled: boolean;
 }
 
 /** What a plan welds. */
@@ -51,11 +53,15 @@ export function weldingOf(steps: readonly Step[], words: Words): Welding {
   const drilled = new Set(of("drill").map(({ key }) => key));
   const welded = new Set(of("weld").map(({ key }) => key));
   const keys = [...welded].filter((key) => drilled.has(key));
-  const other = ({ n, count, of: what, positions, change }: At): Other => ({
+  const peeled = new Set(
+    steps.filter(({ verb }) => verb === "peel").flatMap(({ does }) => does.map(keyOfChange)),
+  );
+  const other = ({ n, count, of: what, positions, change, key }: At): Other => ({
     n,
     count,
     of: what,
     positions,
+    peeled: peeled.has(key),
     name: nameOf(change, words),
   });
   return {
@@ -91,6 +97,10 @@ function counted({ n, verb, does, count: asked }: Step): At[] {
           },
         ],
   );
+}
+
+function keyOfChange({ object, place }: Change): string {
+  return keyOf(object, place);
 }
 
 /** An object's name as its recipe writes it, in words: 'front flange joint'. */

@@ -33,12 +33,13 @@ function enables(head: RecipeStep, step: RecipeStep): boolean {
   return verbOf(head) === "move" && (step.needs ?? []).some((need) => settings.includes(need));
 }
 
+/** The same step the other way round; what it used up on the way out is not used again. */
 function backOf(step: RecipeStep): RecipeStep | undefined {
   const verb = verbOf(step);
   if (verb === undefined) return undefined;
   if (verb === "move") return step;
   const pair = verbs[verb]?.pair;
   if (pair === undefined) return undefined;
-  const { [verb as "undo"]: target, say: _say, back, note: _note, ...rest } = step;
+  const { [verb as "undo"]: target, say: _say, back, note: _note, uses: _uses, ...rest } = step;
   return { ...rest, [pair]: target, ...(back === undefined ? {} : { say: back }) };
 }

@@ -50,6 +50,28 @@ describe.each(repairs)("who is there and what is counted on $name", ({ opened, p
     }
   });
 
+  it("asks for a count before the first part comes off, and where the work is left", () => {
+    const html = filled("checklist", opened, plan);
+    const first = steps.find(({ phase }) => phase === "strip");
+    const [, block = ""] = html.split(`data-about="step ${first?.n}"`);
+    expect(seen(block.split("<sup>")[0] ?? "").slice(0, 300)).toContain(
+      "Count first, two people, count sheet: each bag numbered and empty.",
+    );
+    const pauses = html.split('data-about="pause point').slice(1).map(seen);
+    const nights = steps.filter(({ checks }) => checks.length > 0);
+    expect(pauses).toHaveLength(nights.length);
+    nights.forEach(({ night }, i) => {
+      const block = pauses[i]?.split("Block complete")[0] ?? "";
+      expect(block.includes("Two people count with the count sheet first")).toBe(night);
+    });
+  });
+
+  it("uses nothing up again on the way back that the recipe turns round by itself", () => {
+    const freed = steps.filter(({ phase, verb }) => phase === "refit" && verb === "lay-back");
+    expect(freed.length).toBeGreaterThan(1);
+    for (const { uses } of freed) expect(uses).toEqual([]);
+  });
+
   it("pays each helper: never fewer hours than the work takes", () => {
     const text = seen(filled("worth", opened, plan));
     const [, likely = "", paid = ""] =

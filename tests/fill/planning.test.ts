@@ -11,7 +11,10 @@ describe.each(repairs)("the planning sheets of $name", ({ opened, plan }) => {
       "times",
       /<tr data-about="steps[^>]*>.*?<td>([\d–]+)<\/td><td class="pen">/g,
     );
-    const checked = people("checklist", /<p class="meta">[^<]*?(?:1 person|(\d+) people)<\/p>/g);
+    const checked = people(
+      "checklist",
+      /<p class="meta">[^<]*?(?:1\u00A0person|(\d+)\u00A0people)<\/p>/g,
+    );
     expect(planned.length).toBeGreaterThan(80);
     expect(checked).toEqual(planned);
   });

@@ -2,7 +2,7 @@ import { joinsOf } from "../count-lines.js";
 import { gatherOf } from "../gather.js";
 import { hoursOf } from "../hours.js";
 import { placedMessages } from "../messages.js";
-import { closings } from "../moments.js";
+import { countsFirst } from "../moments.js";
 import { peopleOf } from "../people.js";
 import { phasesOf } from "../phases.js";
 import { type Sheet, headOf } from "../sheet.js";
@@ -22,7 +22,7 @@ export const checklist: Sheet = {
     uses: {
       witness: input.steps.some(({ hold }) => hold?.kind === "witness"),
       decision: input.steps.some(({ hold }) => hold?.kind === "decision"),
-      counts: closings(input.steps, words).length > 0,
+      counts: countsFirst(input.steps, words).size > 0,
       tags: input.steps.some((step) => joinsOf(step) > 0),
     },
     elsewhere: {

@@ -74,10 +74,16 @@ function sheetOf(piles: Piles, drawing: Drawing): object {
   const beside = piles.beside.map((pile) => ({ ...drawn(pile, whole), root: true }));
   return {
     goal: widened(goal, across),
+    dashed: [goal, ...beside].some(hasAgain),
     hung: row(beside.filter(({ hung }) => hung)),
     beside: row(beside.filter(({ hung }) => !hung)),
     said: [piles.goal, ...piles.beside].flatMap((pile) => told(pile, whole)).join(" "),
   };
+}
+
+/** Whether a part is drawn a second time. */
+function hasAgain({ again, over }: Drawn): boolean {
+  return again !== "" || over.some(hasAgain);
 }
 
 /** Piles side by side across the sheet, and their shares of the width. */

@@ -1,7 +1,7 @@
 import type { Step } from "../../model/plan.js";
 import type { Words } from "../../model/words.js";
 import { type Block, addedUp, knownWaits, partsOf } from "../hours.js";
-import { closings } from "../moments.js";
+import { countsFirst } from "../moments.js";
 import { peopleAt } from "../people.js";
 import { runsOf } from "../runs.js";
 import { type Sheet, headOf, sum } from "../sheet.js";
@@ -41,7 +41,7 @@ interface Row extends Block {
 /** One row for each run of steps of one task, side, stage and phase. */
 function rowsOf(steps: readonly Step[], words: Words): Row[] {
   const nights = stopsOf(steps).filter(({ night }) => night);
-  const counts = new Set(closings(steps, words).map(({ step }) => step));
+  const counts = countsFirst(steps, words);
   return runsOf(steps).flatMap((run) => {
     const [first] = run;
     const people = run.map((step) => peopleAt(step.people, counts.has(step.n)));

@@ -73,7 +73,7 @@ function notesOf(steps: readonly Step[]): { n: string; noteHtml: string }[] {
     .flatMap(({ n, note, figures }) => (note ? [{ n, noteHtml: marked(note, figures) }] : []));
 }
 
-/** At which steps the map is drawn: where welds are marked, drilled out, welded, and stray holes closed. */
+/** At which steps the map is drawn on: where welds are made and stray holes closed. */
 function mapOf(steps: readonly Step[], joints: readonly Joint[], { phrases }: Words): object {
   const listed = (some: readonly (string | undefined)[]): string =>
     stepList(
@@ -82,7 +82,6 @@ function mapOf(steps: readonly Step[], joints: readonly Joint[], { phrases }: Wo
       phrases["to"] ?? "to",
     );
   return {
-    marked: listed(joints.map((joint) => joint.marked?.n)),
     welded: listed(joints.map((joint) => joint.welded?.n)),
     closed: listed(closedOf(steps).map(({ n }) => n)),
   };
