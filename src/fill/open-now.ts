@@ -133,9 +133,12 @@ function kindsOf(steps: readonly Step[]): KindFor {
   };
 }
 
-/** Whether a change ends a state: clamps are gone when the next thing of their task is taken away. */
+/** Whether a change ends a state: clamps are gone when their panel, or the clamps of their task, are taken away. */
 function ends({ verb }: Change, key: string, task: string, state: Opened): boolean {
-  if (state.kind === "clamp") return verb === "remove" && state.task === task;
+  if (state.kind === "clamp")
+    return (
+      verb === "remove" && state.task === task && (state.key === key || key.includes("clamps"))
+    );
   if (state.key !== key) return false;
   if (state.kind === "joint") return verb === "weld";
   if (state.kind === "apply") return verb === "remove";

@@ -113,7 +113,11 @@ describe.each(repairs)("the handover note of $name", ({ opened, plan }) => {
     expect(clamps.length).toBeGreaterThan(1);
     for (const { n, does } of clamps) {
       const after = plan.steps.slice(plan.steps.findIndex((step) => step.n === n));
-      const off = after.find(({ verb }) => verb === "remove");
+      const off = after.find(
+        (step) =>
+          step.verb === "remove" &&
+          [does[0]?.object, "clamps"].some((what) => step.does[0]?.object.endsWith(what ?? "?")),
+      );
       expect(rowsOf(does[0]?.object ?? "").join()).toContain(`${n} to ${off?.n}`);
     }
   });
