@@ -71,8 +71,7 @@ describe.each(repairs)("the handover note of $name", ({ opened, plan }) => {
       const fixed = plan.steps.findLast(
         (step) =>
           end?.phase === "refit" &&
-          verb !== "unplug" &&
-          verb !== "unhook" &&
+          ["lift-out", "fold-back", "ease", "tie-aside"].includes(verb) &&
           step.task === end.task &&
           step.position === end.position &&
           ["do-up", "clip-in", "press-in", "rivet"].includes(step.verb),
