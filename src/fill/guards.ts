@@ -9,7 +9,7 @@ export interface Guard extends Message {
 }
 
 /** The most steps that one message speaks for: they stay in sight of it (the number is ours). */
-const most = 4;
+const most = 5;
 
 /**
  * The messages before each step of a run. One that guards steps in a row is said before the first of them, with

@@ -37,8 +37,8 @@ export const flowRules: readonly Rule[] = [
         const heads = element.kids.filter(({ type }) => type === "THead");
         const words = heads.flatMap((head) => sheet.read(head).split(" "));
         const again = sheet.pages[i + 1]?.texts.filter((text) => !text.element) ?? [];
-        const shown = new Set(again.map(({ text }) => text.trim()));
-        const found = words.filter((word) => shown.has(word)).length;
+        const shown = again.map(({ text }) => text.trim()).join("");
+        const found = words.filter((word) => shown.includes(word)).length;
         return { where: at(i + 1, words.join(" ")), value: found / words.length };
       }),
   },
