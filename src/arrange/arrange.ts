@@ -25,12 +25,12 @@ function byPhase(steps: readonly Step[]): Step[] {
   return phases.flatMap((phase) => steps.filter((step) => step.phase === phase));
 }
 
-/** A function test that several tasks ask for is done once. */
+/** A function test or a search that several tasks ask for is done once. */
 function once(steps: readonly Step[]): Step[] {
   const seen = new Set<string>();
   return steps.filter((step) => {
     const key = step.does.map(changeKey).join();
-    return step.verb !== "try" || (!seen.has(key) && seen.add(key));
+    return !["try", "inspect"].includes(step.verb) || (!seen.has(key) && seen.add(key));
   });
 }
 

@@ -21,9 +21,11 @@ describe.each(jobs)("$name", ({ tasks }) => {
   const { steps, walk, plain } = arrange(tasks);
   const all = tasks.flatMap((task) => phases.flatMap((phase) => task.steps[phase]));
   const test = ({ verb, does }: (typeof all)[number]): string =>
-    verb === "try" ? does.map(({ object, place }) => `${object} ${place}`).join() : "";
+    ["try", "inspect"].includes(verb)
+      ? does.map(({ object, place, round }) => `${verb} ${object} ${place} ${round ?? 1}`).join()
+      : "";
 
-  it("has every step once, a function test that two recipes ask for once for both", () => {
+  it("has every step once, a function test or a search that two recipes ask for once for both", () => {
     const ids = steps.map(({ id }) => id);
     expect(new Set(ids).size).toBe(ids.length);
     const lost = all.filter(({ id }) => !ids.includes(id));

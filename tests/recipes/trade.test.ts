@@ -79,6 +79,20 @@ it("moves powered seats while the battery is live: before it is isolated, and af
   expect(Math.min(...at("move", "refit"))).toBeGreaterThan(restored);
 });
 
+it("searches engine bay and footwells once before the engine starts, and starts it once", () => {
+  for (const { name, ask } of jobsOf(library)) {
+    const { steps } = proven(ask, own);
+    const at = (verb: string, object: string): number[] =>
+      steps.flatMap((step, i) =>
+        step.does.some((c) => c.verb === verb && c.object === object) ? [i] : [],
+      );
+    const [starts, searches] = [at("try", "starter"), at("inspect", "start-place")];
+    expect([name, starts.length]).toEqual([name, searches.length]);
+    expect([name, starts.length <= 1]).toEqual([name, true]);
+    for (const [i, start] of starts.entries()) expect(start).toBeGreaterThan(searches[i] ?? start);
+  }
+});
+
 describe.each(repairs)("$recipe", (repair) => {
   const { steps } = proven({ job: repair.recipe }, own);
   const where = (verbs: string[], on: (object: string) => boolean): number[] =>
