@@ -1,7 +1,7 @@
 import type { Step } from "../model/plan.js";
 import { effectOf } from "../model/verbs.js";
 import type { Words } from "../model/words.js";
-import { figureHtml } from "./marks.js";
+import { figureHtml, unbroken } from "./marks.js";
 
 /** What the count column says of one fixing at one place, as the template reads it. */
 export interface CountLine {
@@ -27,7 +27,7 @@ export function countLines(step: Step, bag: number | undefined, words: Words): C
   if (effect === "leave-out") return [];
   return step.fixings.map((fixing) => ({
     name: fixing.count === 1 ? fixing.name : fixing.plural,
-    size: fixing.size.replaceAll(" ", "\u00A0"),
+    size: unbroken(fixing.size),
     count: fixing.count,
     bag: bag === undefined || fixing.oneUse ? "" : String(bag),
     out,

@@ -2,7 +2,7 @@ import type { Step, StepFixing } from "../model/plan.js";
 import { effectOf } from "../model/verbs.js";
 import type { Words } from "../model/words.js";
 import { bagKey, bagsOf, isBagged } from "./bags.js";
-import { figureHtml } from "./marks.js";
+import { figureHtml, unbroken } from "./marks.js";
 import { sum } from "./sheet.js";
 
 /** One kind of fixing in a bag, at one place. */
@@ -96,7 +96,7 @@ function isSame(one: StepFixing, other: StepFixing): boolean {
 
 function named(fixing: StepFixing): { count: number; name: string; size: string } {
   const { count, name, plural, size } = fixing;
-  return { count, name: count === 1 ? name : plural, size: size.replaceAll(" ", "\u00A0") };
+  return { count, name: count === 1 ? name : plural, size: unbroken(size) };
 }
 
 /** The first and the last of some steps, or the only one. */

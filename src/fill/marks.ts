@@ -11,6 +11,11 @@ export function escape(text: string): string {
   return Handlebars.escapeExpression(text);
 }
 
+/** The text kept on one line. */
+export function unbroken(text: string): string {
+  return text.replaceAll(" ", "\u00A0");
+}
+
 /** Stands for the spoken name of a value to write in, until the language is known. */
 const value = "{value}";
 
@@ -21,7 +26,7 @@ export function marked(text: string, figures: Marked): string {
     return done.replace(shown, () => `${shown}${markHtml(figure.mark)}`);
   }, escape(text));
   let lines = 0;
-  const whole = html.replaceAll(/(?<=\d) × (?=\d)/g, "\u00A0×\u00A0");
+  const whole = html.replaceAll(/(?<=\d) × (?=\d)/g, unbroken);
   return whole.replaceAll(/_{3,}/g, () => {
     const name = ++lines === 1 ? value : `${value} ${lines}`;
     return `<span class="blank figure" aria-label="${name}"></span>`;

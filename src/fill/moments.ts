@@ -14,7 +14,7 @@ export interface Moment {
 /** What two people count before each step of the checklist that asks for it, by the step. */
 export function countsFirst(steps: readonly Step[], words: Words): ReadonlyMap<string, string> {
   const { phrases } = words;
-  const first = steps.find((step) => step.phase === "strip");
+  const first = firstOff(steps);
   const empty = phrases["count-empty"] ?? "";
   return new Map([
     ...(first ? [[first.n, phrases["count-all"] ?? ""] as const] : []),
@@ -28,7 +28,7 @@ export function countsFirst(steps: readonly Step[], words: Words): ReadonlyMap<s
  */
 export function momentsOf(steps: readonly Step[], words: Words): Moment[] {
   const { phrases } = words;
-  const first = steps.find((step) => step.phase === "strip");
+  const first = firstOff(steps);
   const last = steps.findLast((step) => step.hold) ?? steps.at(-1);
   const at = (step: Step | undefined, what: string, bags: string): Moment[] =>
     step ? [{ step: step.n, what: phrases[what] ?? what, bags: phrases[bags] ?? "" }] : [];
@@ -40,6 +40,11 @@ export function momentsOf(steps: readonly Step[], words: Words): Moment[] {
     ),
     ...at(last, "at-the-end", "every-bag"),
   ];
+}
+
+/** The step before which nothing is off yet. */
+function firstOff(steps: readonly Step[]): Step | undefined {
+  return steps.find((step) => step.phase === "strip");
 }
 
 /** Before each closing of a hidden space: the bags that were emptied since the one before it. */

@@ -1,6 +1,6 @@
 import type { Step } from "../model/plan.js";
 import { type Effect, effectOf } from "../model/verbs.js";
-import { type Change, keyOf } from "../model/world.js";
+import { type Change, keyOf, keysOf } from "../model/world.js";
 import type { Stop } from "./stops.js";
 
 /** Something on the car that is not as it belongs: what it is, and each time from which step until which. */
@@ -73,17 +73,6 @@ export function openStates(
   return kinds.flatMap((kind) => [...states.values()].filter((state) => state.kind === kind));
 }
 
-/** A part that is set back stays open until the last of its fixings is in. */
-function fixedAt(steps: readonly Step[], { kind }: Opened, until: string): string {
-  const set = steps.find(({ n }) => n === until);
-  if (!["off", "ease"].includes(kind) || set?.phase !== "refit") return until;
-  const fixed = steps.findLast(
-    ({ task, position, verb }) =>
-      task === set.task && position === set.position && effectOf(verb) === "in",
-  );
-  return fixed && steps.indexOf(fixed) > steps.indexOf(set) ? fixed.n : until;
-}
-
 interface Opened {
   kind: string;
   key: string;
@@ -97,22 +86,37 @@ function spansOf(steps: readonly Step[]): (Opened & Span)[] {
   const spans: (Opened & Span)[] = [];
   const close = (state: Opened, until: string): void => {
     open.delete(state.key);
-    spans.push({ ...state, until: fixedAt(steps, state, until) });
+    spans.push({ ...state, until: fixedAt(steps, state.kind, until) });
   };
   const kindFor = kindsOf(steps);
   for (const { task, n, does } of steps)
     for (const change of does) {
       const key = keyOf(change.object, change.place);
-      const kind = kindFor(change, key, open.get(key)?.kind);
+      const now = open.get(key);
+      const kind = kindFor(change, key, now?.kind);
       for (const state of open.values())
         if (kind !== undefined && state.key === key) close(state, n);
-        else if (ends(change, key, task, state)) close(state, n);
+        else if (ends(change, task, state, now)) close(state, n);
       if (kind === "watch") spans.push({ kind, key, task, from: n, until: n });
       else if (kind !== undefined) open.set(key, { kind, key, task, from: n });
     }
   for (const state of open.values()) close(state, "");
   const at = new Map(steps.map(({ n }, i) => [n, i]));
   return spans.sort((a, b) => (at.get(a.from) ?? 0) - (at.get(b.from) ?? 0));
+}
+
+/** A part that is set back stays open until the last of its fixings is in. */
+function fixedAt(steps: readonly Step[], kind: string, until: string): string {
+  const at = steps.findIndex(({ n }) => n === until);
+  const set = steps[at];
+  if (!["off", "ease"].includes(kind) || set?.phase !== "refit") return until;
+  const fixed = steps
+    .slice(at)
+    .findLast(
+      ({ task, position, verb }) =>
+        task === set.task && position === set.position && effectOf(verb) === "in",
+    );
+  return fixed?.n ?? until;
 }
 
 type KindFor = (change: Change, key: string, now: string | undefined) => string | undefined;
@@ -133,13 +137,14 @@ function kindsOf(steps: readonly Step[]): KindFor {
   };
 }
 
-/** Whether a change ends a state: clamps are gone when their panel, or the clamps of their task, are taken away. */
-function ends({ verb }: Change, key: string, task: string, state: Opened): boolean {
+/**
+ * Whether a change ends a state, by what is open on the changed thing now: clamps are gone when the next thing of
+ * their task is taken away that is open for no other reason.
+ */
+function ends({ verb }: Change, task: string, state: Opened, now: Opened | undefined): boolean {
   if (state.kind === "clamp")
-    return (
-      verb === "remove" && state.task === task && (state.key === key || key.includes("clamps"))
-    );
-  if (state.key !== key) return false;
+    return verb === "remove" && state.task === task && (now === undefined || now === state);
+  if (state !== now) return false;
   if (state.kind === "joint") return verb === "weld";
   if (state.kind === "apply") return verb === "remove";
   return closes.includes(effectOf(verb));
@@ -152,8 +157,4 @@ function nightsIn(stops: readonly Stop[], steps: readonly Step[], { from, until 
     .filter(({ n, night }) => night && at(n) > at(from) && at(n) < at(until))
     .map(({ letter }) => letter)
     .join(", ");
-}
-
-function keysOf({ does }: Step): string[] {
-  return does.map(({ object, place }) => keyOf(object, place));
 }

@@ -1,3 +1,4 @@
+import { unbroken } from "./marks.js";
 import { type Brief, type Phase, type Step, phases } from "../model/plan.js";
 import { effectOf } from "../model/verbs.js";
 import { type Words, fillIn } from "../model/words.js";
@@ -99,7 +100,7 @@ function blockView(
   const steps = run.map((step) => view(step, guards.get(step.id) ?? []));
   const people = Math.max(...steps.map((step) => peopleAt(step.people, step.countFirst !== "")));
   const said = (phrase: string, number: number): string =>
-    fillIn(words.phrases[phrase] ?? "", { number: String(number) }).replaceAll(" ", "\u00A0");
+    unbroken(fillIn(words.phrases[phrase] ?? "", { number: String(number) }));
   const zones = [...new Set(run.map((step) => step.zone).filter((zone) => zone !== ""))];
   const out = run.some((step) => effectOf(step.verb) === "out");
   return {

@@ -1,6 +1,6 @@
 import type { Step } from "../model/plan.js";
 import type { Change } from "../model/world.js";
-import { keyOf } from "../model/world.js";
+import { keyOf, keysOf } from "../model/world.js";
 import type { Words } from "../model/words.js";
 
 /** How many welds or holes a step counts at one object. */
@@ -53,9 +53,7 @@ export function weldingOf(steps: readonly Step[], words: Words): Welding {
   const drilled = new Set(of("drill").map(({ key }) => key));
   const welded = new Set(of("weld").map(({ key }) => key));
   const keys = [...welded].filter((key) => drilled.has(key));
-  const peeled = new Set(
-    steps.filter(({ verb }) => verb === "peel").flatMap(({ does }) => does.map(keyOfChange)),
-  );
+  const peeled = new Set(steps.filter(({ verb }) => verb === "peel").flatMap(keysOf));
   const other = ({ n, count, of: what, positions, change, key }: At): Other => ({
     n,
     count,
@@ -97,10 +95,6 @@ function counted({ n, verb, does, count: asked }: Step): At[] {
           },
         ],
   );
-}
-
-function keyOfChange({ object, place }: Change): string {
-  return keyOf(object, place);
 }
 
 /** An object's name as its recipe writes it, in words: 'front flange joint'. */

@@ -128,6 +128,11 @@ export function keyOf(name: string, place: string): Key {
   return place === "" ? name : `${name}@${place}`;
 }
 
+/** The keys of what a step changes. */
+export function keysOf({ does }: { does: readonly Change[] }): Key[] {
+  return does.map(({ object, place }) => keyOf(object, place));
+}
+
 /** The name under which needs, gates and duties of a change are kept. */
 export function changeKey(change: Change): string {
   const round = change.round === undefined ? "" : ` ${change.round}`;

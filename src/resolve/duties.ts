@@ -1,6 +1,6 @@
 import type { Step } from "../model/plan.js";
 import { stateWords, verbs } from "../model/verbs.js";
-import { type Key, type Need, type World, changeKey, keyOf } from "../model/world.js";
+import { type Key, type Need, type World, changeKey, keysOf } from "../model/world.js";
 import type { Scope, Visit } from "./closure.js";
 import type { RecipeStep } from "../model/recipe-step.js";
 import { referTo } from "./things.js";
@@ -75,7 +75,7 @@ function gate(list: readonly Compiled[], give: (key: string, holds: Key[]) => vo
   const holds: Key[] = [];
   for (const { step } of list) {
     for (const change of step.does) give(changeKey(change), [...holds]);
-    if (step.hold) holds.push(...step.does.map((change) => keyOf(change.object, change.place)));
+    if (step.hold) holds.push(...keysOf(step));
   }
 }
 

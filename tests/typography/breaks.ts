@@ -70,7 +70,7 @@ export const breaks: Record<string, (sheet: Sheet) => void> = {
     scatter(sheet, ({ type }) => type === "LBody"),
   "no heading is parted from what follows": (sheet) =>
     scatter(sheet, ({ type }) => /^H[1-6]$/.test(type)),
-  "a page is at least a third full, unless a phase or the sheet ends": (sheet) => {
+  "a page is at least a third full, unless the sheet ends": (sheet) => {
     texts(sheet, (text) => (text.base = 60));
     lines(sheet, (line) => Object.assign(line, { y: 60, y2: 60 }));
     boxes(sheet, (box) => (box.y = 60));

@@ -1,3 +1,4 @@
+import { unbroken } from "../marks.js";
 import type { Step, StepFixing } from "../../model/plan.js";
 import type { CountLine } from "../../model/proof.js";
 import { effectOf } from "../../model/verbs.js";
@@ -81,7 +82,7 @@ function addTo(group: Group, step: Step, line: CountLine, fixing: StepFixing): G
   const added = {
     ...line,
     name: plural,
-    size: size.replaceAll(" ", "\u00A0"),
+    size: unbroken(size),
     where,
     full,
     oneUse,

@@ -1,6 +1,6 @@
 import type { Step } from "../../model/plan.js";
 import type { Words } from "../../model/words.js";
-import { keyOf } from "../../model/world.js";
+import { keysOf } from "../../model/world.js";
 import { marked, saidOf } from "../marks.js";
 import { type Sheet, headOf, sum } from "../sheet.js";
 import { type NumberedHold, holdsOf } from "../stops.js";
@@ -95,8 +95,7 @@ function closedOf(steps: readonly Step[]): { n: string; saysHtml: string }[] {
 /** The holds of the welding task from its first weld to the last of whoever releases the hold after the last look at a joint. */
 function weldHolds(steps: readonly Step[], joints: readonly Joint[]): NumberedHold[] {
   const keys = new Set(joints.map(({ key }) => key));
-  const touches = ({ does }: Step): boolean =>
-    does.some(({ object, place }) => keys.has(keyOf(object, place)));
+  const touches = (step: Step): boolean => keysOf(step).some((key) => keys.has(key));
   const first = steps.findIndex(({ verb }) => verb === "weld");
   const last = steps.findLastIndex(touches);
   const judge = steps.find(({ hold }, at) => hold && at > last)?.hold?.role;

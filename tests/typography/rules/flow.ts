@@ -30,16 +30,15 @@ export const flowRules: readonly Rule[] = [
   {
     name: "a table that goes on shows its head again",
     source: "aviation checklists (C3.9)",
-    unit: "of the head",
+    unit: "heads",
     least: 1,
     measure: (sheet) =>
       cuts(sheet, "Table").map(({ i, element }) => {
         const heads = element.kids.filter(({ type }) => type === "THead");
-        const words = heads.flatMap((head) => sheet.read(head).split(" "));
+        const words = heads.map((head) => sheet.read(head)).join(" ");
         const again = sheet.pages[i + 1]?.texts.filter((text) => !text.element) ?? [];
-        const shown = again.map(({ text }) => text.trim()).join("");
-        const found = words.filter((word) => shown.includes(word)).length;
-        return { where: at(i + 1, words.join(" ")), value: found / words.length };
+        const shown = unspaced(again.map(({ text }) => text).join(""));
+        return { where: at(i + 1, words), value: Number(shown.includes(unspaced(words))) };
       }),
   },
   {
@@ -67,7 +66,7 @@ export const flowRules: readonly Rule[] = [
     measure: headingGaps,
   },
   {
-    name: "a page is at least a third full, unless a phase or the sheet ends",
+    name: "a page is at least a third full, unless the sheet ends",
     source: "issue 4.4",
     unit: "of the page",
     least: 1 / 3,
@@ -92,6 +91,10 @@ export const flowRules: readonly Rule[] = [
         })),
   },
 ];
+
+function unspaced(text: string): string {
+  return text.replaceAll(/\s+/g, "");
+}
 
 function says(page: Drawn | undefined, words: RegExp): boolean {
   const decoration = page?.texts.filter(({ element }) => !element) ?? [];
@@ -136,7 +139,7 @@ function headingGaps(sheet: Sheet): Measured[] {
   });
 }
 
-/** Whether the page is the last one of a sheet, or a phase begins on the next one. */
+/** Whether the page is the last one of a sheet. */
 function endsHere({ pages }: Sheet, i: number): boolean {
   const next = pages[i + 1]?.texts.find(({ element }) => element);
   if (!next) return true;
