@@ -30,16 +30,15 @@ export function momentsOf(steps: readonly Step[], words: Words): Moment[] {
   const { phrases } = words;
   const first = firstOff(steps);
   const last = steps.findLast((step) => step.hold) ?? steps.at(-1);
-  const at = (step: Step | undefined, what: string, bags: string): Moment[] =>
-    step ? [{ step: step.n, what: phrases[what] ?? what, bags: phrases[bags] ?? "" }] : [];
-  const closing = new Map(closings(steps, words).map((moment) => [moment.step, moment]));
-  return [
-    ...at(first, "baseline", "every-bag"),
-    ...steps.flatMap((step) =>
-      step.night ? at(step, "hand-over", "bags-out") : (closing.get(step.n) ?? []),
-    ),
-    ...at(last, "at-the-end", "every-bag"),
+  const at = ({ n }: Step, what: string, bags: string): Moment[] => [
+    { step: n, what: phrases[what] ?? what, bags: phrases[bags] ?? "" },
   ];
+  const closing = new Map(closings(steps, words).map((moment) => [moment.step, [moment]]));
+  return steps.flatMap((step) => [
+    ...(step === first ? at(step, "baseline", "every-bag") : []),
+    ...(step.night ? at(step, "hand-over", "bags-out") : (closing.get(step.n) ?? [])),
+    ...(step === last ? at(step, "at-the-end", "every-bag") : []),
+  ]);
 }
 
 /** The step before which nothing is off yet. */

@@ -50,6 +50,16 @@ describe.each(repairs)("who is there and what is counted on $name", ({ opened, p
     }
   });
 
+  it("lists the moments to count in the order of the plan", () => {
+    const [, table = ""] = filled("count", opened, plan).split('<table class="moments">');
+    const rows = [
+      ...(table.split("</table>")[0] ?? "").matchAll(/data-about="[^"]*, step ([\d.]+)"/g),
+    ];
+    const at = rows.map(([, n]) => steps.findIndex((step) => step.n === n));
+    expect(at.length).toBeGreaterThan(10);
+    expect(at).toEqual(at.toSorted((a, b) => a - b));
+  });
+
   it("asks for a count before the first part comes off, and where the work is left", () => {
     const html = filled("checklist", opened, plan);
     const first = steps.find(({ phase }) => phase === "strip");
