@@ -188,6 +188,11 @@ export function effectOf(verb = ""): Effect | undefined {
   return verbs[verb]?.effect;
 }
 
+/** Whether work leaves solvent in the air. */
+export function givesVapour(verb: string): boolean {
+  return verbs[verb]?.kind === "wet" || ["wax", "wipe"].includes(verb);
+}
+
 /** Whether a step puts a part in its place. */
 export function putsOn(step: { verb: string }): boolean {
   return ["on", "fit-new", "settle"].includes(effectOf(step.verb) ?? "");

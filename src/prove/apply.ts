@@ -1,4 +1,4 @@
-import { effectOf, verbs } from "../model/verbs.js";
+import { effectOf, givesVapour, verbs } from "../model/verbs.js";
 import { type Change, type Key, type Thing, type World, changeKey, keyOf } from "../model/world.js";
 import { workJoint } from "./joints.js";
 import { type State, type Tally, isAway, looseOf } from "./state.js";
@@ -71,6 +71,7 @@ const effects: Record<string, Apply> = {
     const full = world.hot?.watch ?? 0;
     if (verbs[change.verb]?.kind === "hot") state.hot = true;
     if (change.verb === "watch" && (change.minutes ?? 0) >= full) state.hot = false;
+    if (givesVapour(change.verb)) staleTests(state, world);
     if (world.things.get(key)?.is === "joint") workJoint(state, key, change, world);
     if (looking.has(change.verb)) return;
     state.touched.add(key);
@@ -85,6 +86,12 @@ function reach(state: State, key: Key, verb: string, world: World): void {
   if (verb === "bare") for (const word of finish) reached.delete(word);
   reached.add(verbs[verb]?.gives ?? verb);
   state.worked.set(key, reached);
+}
+
+/** What was tested before sparks must be tested again once something in the shop gave off solvent. */
+function staleTests(state: State, world: World): void {
+  for (const { key, state: wanted } of world.hot?.needs ?? [])
+    if (wanted === verbs["test"]?.gives) state.worked.get(key)?.delete(wanted);
 }
 
 /** Work that only looks leaves a release as it is. */

@@ -86,7 +86,7 @@ surfaces?: {
 [k: string]: Surface
 }
 /**
- * What must be so before any welding or grinding, and how long the fire is watched after it.
+ * What must be so before any welding or grinding, and how long the fire is watched after it. What must be tested must be tested again after any primer, sealer, paint, coating, wax or wiping.
  */
 "hot-work"?: {
 /**

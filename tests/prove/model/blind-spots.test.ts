@@ -70,6 +70,12 @@ const spots: Spot[] = [
     law: 2,
   },
   {
+    name: "a mat is wiped with solvent between the vapour test and the sparks",
+    job: weld,
+    steps: after(weld, "separate", { verb: "wipe", object: "mat" }),
+    law: 9,
+  },
+  {
     name: "the stands are cleared away while the joint is open, and set out again",
     job: weld,
     steps: after(

@@ -56,7 +56,10 @@ export function hotWork(tale: Tale): boolean {
   const sparks = tale.events.filter(({ kind }) => kind === "hot");
   if (sparks.length > 0 && hot === undefined) return true;
   const unsafe = ({ at }: Event): boolean =>
-    hot?.needs.some(({ key, state }) => !isSo(tale, key, state, at)) ?? false;
+    hot?.needs.some(
+      ({ key, state }) =>
+        !isSo(tale, key, state, at) || (state === "tested" && isStale(tale, key, at)),
+    ) ?? false;
   const closes = ({ effect, thing }: Event): boolean =>
     effect === "on" ||
     effect === "settle" ||
@@ -68,6 +71,14 @@ export function hotWork(tale: Tale): boolean {
     tale.events.some((one) => closes(one) && isHot(tale, one.at))
   );
 }
+
+/** A test of the air says nothing of what was sprayed or wiped on after it. */
+function isStale(tale: Tale, key: string, at: number): boolean {
+  const tested = tale.named(key, "test", at).at(-1)?.at ?? -1;
+  return tale.events.some((one) => one.at > tested && one.at < at && solvents.includes(one.verb));
+}
+
+const solvents = ["prime", "paint", "seal", "coat", "wax", "wipe"];
 
 /** Sparks have flown before this place, and no watch of the full time stands between. */
 function isHot(tale: Tale, at: number): boolean {

@@ -79,7 +79,7 @@ function forget({ forgets, nights }: Seed, steps: Steps): Steps {
 
 function repair(seed: Seed): object {
   const weld = seed.job === "weld";
-  const names = ["stands", "strut", "gap", "extinguisher", "fire", "test-piece", "mat"];
+  const names = ["stands", "strut", "gap", "extinguisher", "fire", "test-piece", "mat", "air"];
   return {
     recipe: "work",
     name: "Work",
@@ -129,6 +129,8 @@ function trial(seed: Seed): Steps {
 function welding({ welds }: Seed): Steps {
   return [
     { "set-out": "extinguisher" },
+    { prime: "mat", wait: minutes(10) },
+    { test: "air" },
     { drill: "seam", count: welds, of: "welds" },
     { separate: "seam" },
     { "cut-out": "panel" },
