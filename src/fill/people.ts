@@ -5,6 +5,8 @@ import { byRole, holdsOf } from "./stops.js";
 export interface People {
   /** The most that one step asks for. */
   people: number;
+  /** The fewest that can do the job: those of that step, and one who did none of the work. */
+  least: number;
   /** How many of them help. */
   helpers: number;
   /** Whether somebody must watch for fire. */
@@ -21,7 +23,8 @@ export function peopleOf(steps: readonly Step[]): People {
     numbers: holds.map(({ number }) => number).join(", "),
   }));
   const watch = steps.some(({ verb }) => verb === "watch");
-  return { people, helpers: people - 1, watch, roles };
+  const least = people + (roles.length > 0 ? 1 : 0);
+  return { people, least, helpers: people - 1, watch, roles };
 }
 
 /** How many are there at a step: who counts bags before it counts with a second person. */

@@ -33,11 +33,12 @@ interface StartFact extends Fact {
 export function settingsOf(steps: readonly Step[], words: Words): Settings {
   const all = steps.filter(({ verb }) => verb === "weld").flatMap(({ facts }) => facts);
   const once = [...new Map(all.map((fact) => [JSON.stringify(fact), fact])).values()];
-  const columns = once.filter(isBlank).map(({ field }) => field);
+  const asked = words.phrases["as-released"] ?? "";
+  const isReleased = ({ field }: Fact): boolean => asked !== "" && field.includes(asked);
+  const columns = once.filter(isReleased).map(({ field }) => field);
   const starting = once.flatMap((fact) => startOf(fact, columns));
   const weldOf = ({ source }: StartFact): string => JSON.stringify([source.figure, source.with]);
   const welds = [...new Set(starting.map(weldOf))];
-  const asked = words.phrases["as-released"] ?? "";
   return {
     columns: columns.map((column) => ({
       name: bareName(column).replace(` ${asked}`, ""),
@@ -49,13 +50,9 @@ export function settingsOf(steps: readonly Step[], words: Words): Settings {
     }),
     sources: [...new Set(starting.map(({ source }) => saidOfSource(source, words)))],
     facts: once
-      .filter((fact) => !isBlank(fact) && startOf(fact, columns).length === 0)
+      .filter((fact) => !isReleased(fact) && startOf(fact, columns).length === 0)
       .map(({ field, value, figure }) => ({ field, valueHtml: valueHtml(value, figure, words) })),
   };
-}
-
-function isBlank({ value, figure }: Fact): boolean {
-  return figure === undefined && (value ?? "____").includes("____");
 }
 
 function isComputed(source: FigureSource): source is ComputedSource {
