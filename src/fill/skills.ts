@@ -140,7 +140,8 @@ function standardOf(steps: readonly Step[], { held, next }: Judges, words: Words
     ...held.map((hold) => hold.acceptHtml),
     ...tries,
     limits,
-    ...(limits === "" ? [next?.acceptHtml ?? "", escape(behind)] : []),
+    limits === "" ? (next?.acceptHtml ?? "") : "",
+    escape(behind),
   ]);
   return all.length > 0 ? all : [escape(phrases["judged-steps"] ?? "")];
 }
