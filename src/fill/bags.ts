@@ -21,6 +21,17 @@ export function isBagged({ fixings }: Step): boolean {
   return fixings.some(({ oneUse }) => !oneUse);
 }
 
+/** Whether fixings are off at a step: some came out before it, and the last of their place is not back. */
+export function fixingsAreOff(step: Step, steps: readonly Step[]): boolean {
+  const at = steps.indexOf(step);
+  const moved = (effect: string, one: Step): boolean =>
+    one.fixings.length > 0 && effectOf(one.verb) === effect;
+  return steps.slice(0, at).some((out) => {
+    const back = steps.findLastIndex((one) => moved("in", one) && bagKey(one) === bagKey(out));
+    return moved("out", out) && (back < 0 || back > at);
+  });
+}
+
 /** The name under which a step's bag is kept. */
 export function bagKey(step: Step): string {
   return `${step.task}@${step.position}`;

@@ -1,7 +1,7 @@
 import type { Step } from "../model/plan.js";
 import { effectOf } from "../model/verbs.js";
 import { type Words, fillIn } from "../model/words.js";
-import { bagKey, bagsOf } from "./bags.js";
+import { bagKey, bagsOf, fixingsAreOff } from "./bags.js";
 import { placeOf } from "./place.js";
 
 /** A moment at which two people count: before which step, what goes on next, and which bags must be empty by then. */
@@ -36,7 +36,9 @@ export function momentsOf(steps: readonly Step[], words: Words): Moment[] {
   const closing = new Map(closings(steps, words).map((moment) => [moment.step, [moment]]));
   return steps.flatMap((step) => [
     ...(step === first ? at(step, "baseline", "every-bag") : []),
-    ...(step.night ? at(step, "hand-over", "bags-out") : (closing.get(step.n) ?? [])),
+    ...(step.night && fixingsAreOff(step, steps)
+      ? at(step, "hand-over", "bags-out")
+      : (closing.get(step.n) ?? [])),
     ...(step === last ? at(step, "at-the-end", "every-bag") : []),
   ]);
 }

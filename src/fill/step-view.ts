@@ -4,6 +4,7 @@ import type { Brief, Hold, Step } from "../model/plan.js";
 import { type CountLine, countLines, joinsOf } from "./count-lines.js";
 import { effectOf } from "../model/verbs.js";
 import { type Words, fillIn } from "../model/words.js";
+import { fixingsAreOff } from "./bags.js";
 import type { Guard } from "./guards.js";
 import type { CloseUpView, ReminderView } from "./reminders.js";
 import { againAt } from "./stops.js";
@@ -68,6 +69,8 @@ export interface HoldView extends Omit<Hold, "readings"> {
 export interface PauseView {
   letter: string;
   night: boolean;
+  /** Whether two people count before the work is left here: fixings are off. */
+  count: boolean;
   checks: string[];
   /** The numbers of the steps that are done again before work on a new day. */
   again: string;
@@ -99,6 +102,7 @@ export function stepView(step: Step, around: Around): StepView {
   const counts = countLines(step, around.bag, words);
   const joins = joinsOf(step);
   const readings = step.readings.map((one) => readingView(one, words));
+  const counting = isCounting(step, counts, joins);
   const many = !step.hold && readings.length > mostReadings;
   const toolName = (id: string): string => brief.tools.find((tool) => tool.id === id)?.name ?? id;
   const supplyName = (id: string): string =>
@@ -117,7 +121,7 @@ export function stepView(step: Step, around: Around): StepView {
     counts,
     joins,
     joining: step.does.some(({ verb }) => effectOf(verb) === "make-join"),
-    counting: counts.length > 0 || joins > 0 || step.count !== undefined,
+    counting,
     workOnly: counts.length === 0 && joins === 0 && step.count !== undefined,
     ...(step.count ? { tally: step.count } : {}),
     waitHtml: waitHtml(step),
@@ -126,7 +130,7 @@ export function stepView(step: Step, around: Around): StepView {
       valueHtml: valueHtml(value, figure, words),
     })),
     readings: step.hold || many ? [] : readings,
-    longNames: areLong(readings, mostInHalf.step),
+    longNames: counting || areLong(readings, mostInHalf.step),
     readingRows: many ? pairsOf(readings) : [],
     critical: step.critical ?? "",
     countFirst: around.countFirst,
@@ -135,6 +139,11 @@ export function stepView(step: Step, around: Around): StepView {
     ...(step.hold ? { hold: holdView(step.hold, step, around) } : {}),
     ...(step.checks.length > 0 ? { pause: pauseView(step, around) } : {}),
   };
+}
+
+/** Whether a step has something for the count column. */
+function isCounting({ count }: Step, counts: readonly CountLine[], joins: number): boolean {
+  return counts.length > 0 || joins > 0 || count !== undefined;
 }
 
 /** The time of a wait with its source mark, or a blank for it. */
@@ -158,8 +167,9 @@ export function valueHtml(
 /** So many characters stand on two lines of half a row, beside the blank (measured at the size of the text). */
 const mostInHalf = { step: 38, hold: 26 };
 
-/** Longer than half a row takes, or with a value to hold it against. */
-function areLong(readings: readonly ReadingView[], most: number): boolean {
+/** Longer than half a row takes, or with a value to hold it against; a reading alone has room for one line. */
+function areLong(readings: readonly ReadingView[], inHalf: number): boolean {
+  const most = readings.length > 1 ? inHalf : inHalf / 2 - 3;
   return readings.some(({ name, nominal }) => name.length > most || nominal !== "");
 }
 
@@ -196,6 +206,7 @@ function pauseView(step: Step, { pauseNumber, totals, steps, words }: Around): P
   return {
     letter: String.fromCharCode(64 + pauseNumber),
     night: step.night,
+    count: step.night && fixingsAreOff(step, steps),
     checks: step.checks.map(fill),
     again: againAt(step, steps, words),
   };

@@ -63,7 +63,8 @@ function trimmed(inlines: readonly Inline[]): Inline[] {
 function wordsOf(inlines: readonly Inline[], missing: (character: string) => void): Word[] {
   const text = inlines
     .map((one) => (one.is === "text" ? one.text : one.is === "break" ? "\n" : "\uFFFC"))
-    .join("");
+    .join("")
+    .replaceAll(" ·", "\u00A0·");
   const breaker = new LineBreaker(text);
   const words: Word[] = [];
   const queue = inlines.map((inline) => ({
@@ -130,21 +131,32 @@ function spaceAtEnd(pieces: readonly Piece[]): number {
 }
 
 function linesOf(words: readonly Word[], width: number): Piece[][] {
-  const lines: Piece[][] = [[]];
+  const lines: Word[][] = [[]];
   let used = 0;
   for (const word of words) {
     if (used > 0 && used + word.solid > width + 0.01) {
       lines.push([]);
       used = 0;
     }
-    lines.at(-1)?.push(...word.pieces);
+    lines.at(-1)?.push(word);
     used += word.width;
     if (word.end) {
       lines.push([]);
       used = 0;
     }
   }
-  return lines.filter((line, i) => line.length > 0 || i === 0);
+  lines.forEach((line, i) => i > 0 && joinLone(lines[i - 1] ?? [], line, width));
+  return lines
+    .filter((line, i) => line.length > 0 || i === 0)
+    .map((line) => line.flatMap(({ pieces }) => pieces));
+}
+
+/** A word that would stand alone on the line after takes the last word of the line before to itself. */
+function joinLone(before: Word[], line: Word[], width: number): void {
+  const [lone] = line;
+  const last = before.at(-1);
+  if (!lone || !last || line.length > 1 || before.length < 3 || last.end) return;
+  if (last.width + lone.solid <= width) line.unshift(...before.splice(-1));
 }
 
 /** The line's height is the block's leading, or more where an atom is taller. */

@@ -46,15 +46,24 @@ function cut(cutting: Cutting, box: Box, at: Place): Slab[] {
   const slabs = stays ? [whole] : parts(cutting, box, place);
   const [first, last] = [slabs[0], slabs.at(-1)];
   if (first) {
-    first.top = Math.max(first.top, top);
+    first.top = Math.max(first.top, top, stays ? lost(box, "first") : 0);
     first.newPage ||= box.style.newPage;
     first.keepPrevious ||= box.style.keepPrevious;
   }
   if (last) {
-    last.bottom = Math.max(last.bottom, bottom);
+    last.bottom = Math.max(last.bottom, bottom, stays ? lost(box, "last") : 0);
     last.keepNext ||= box.style.keepNext;
   }
   return slabs;
+}
+
+/** The margin of a box's outermost child, which stands outside a box that has no edge there. */
+function lost({ style, children, inlines }: Box, which: "first" | "last"): number {
+  const side = which === "first" ? 0 : 2;
+  const child = children.at(which === "first" ? 0 : -1);
+  const edged = insets(style)[side] > 0 || style.height !== undefined || inlines.length > 0;
+  if (!child || edged || style.display !== "block") return 0;
+  return Math.max(child.style.margin[side], lost(child, which));
 }
 
 function parts(cutting: Cutting, box: Box, at: Place): Slab[] {
@@ -62,8 +71,20 @@ function parts(cutting: Cutting, box: Box, at: Place): Slab[] {
   if (box.style.display === "table") return tableSlabs(cutting, box, { ...at, within });
   const [, right, , left] = insets(box.style);
   const place = { within, x: at.x + left, width: at.width - left - right };
-  if (box.style.display === "grid") return gridSlabs(cutting, box, place);
-  return box.children.flatMap((child) => cut(cutting, child, place));
+  const rows =
+    box.style.display === "grid"
+      ? gridSlabs(cutting, box, place).map((row) => [row])
+      : box.children.map((child) => cut(cutting, child, place));
+  if (["ul", "ol"].includes(box.element.name)) holdEnds(rows);
+  return rows.flat();
+}
+
+/** The first two rows of a list stay together, and the last two. */
+function holdEnds(rows: readonly Slab[][]): void {
+  for (const row of [rows.at(0), rows.at(-2)]) {
+    const end = row === rows.at(-1) ? undefined : row?.at(-1);
+    if (end) end.keepNext = true;
+  }
 }
 
 function slab({ report }: Cutting, box: Box, { x, width, within }: Place): Slab {

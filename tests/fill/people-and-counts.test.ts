@@ -70,10 +70,21 @@ describe.each(repairs)("who is there and what is counted on $name", ({ opened, p
     const pauses = html.split('data-about="pause point').slice(1).map(seen);
     const nights = steps.filter(({ checks }) => checks.length > 0);
     expect(pauses).toHaveLength(nights.length);
-    nights.forEach(({ night }, i) => {
+    const at = (n: string): number => steps.findIndex((step) => step.n === n);
+    const off = (n: string): boolean =>
+      steps
+        .slice(0, at(n))
+        .some(({ fixings, verb }) => fixings.length > 0 && effectOf(verb) === "out");
+    nights.forEach(({ n, night }, i) => {
       const block = pauses[i]?.split("Block complete")[0] ?? "";
-      expect(block.includes("Two people count with the count sheet first")).toBe(night);
+      const asks = block.includes("Two people count with the count sheet first");
+      expect(asks).toBe(night && off(n));
+      const moment = new RegExp(
+        `data-about="[^"]*handed over[^"]*, step ${n.replace(".", "\\.")}"`,
+      );
+      expect(moment.test(filled("count", opened, plan))).toBe(asks);
     });
+    expect(nights.some(({ n }) => !off(n))).toBe(true);
   });
 
   it("uses nothing up again on the way back that the recipe turns round by itself", () => {

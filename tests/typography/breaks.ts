@@ -70,6 +70,10 @@ export const breaks: Record<string, (sheet: Sheet) => void> = {
     scatter(sheet, ({ type }) => type === "LBody"),
   "no heading is parted from what follows": (sheet) =>
     scatter(sheet, ({ type }) => /^H[1-6]$/.test(type)),
+  "no line of a list stands alone before or after a page break": (sheet) =>
+    scatter(sheet, ({ type }) => type === "LBody"),
+  "a note stands on the last page of its table": (sheet) =>
+    scatter(sheet, ({ type }) => type === "P"),
   "a page is at least a third full, unless the sheet ends": (sheet) => {
     texts(sheet, (text) => (text.base = 60));
     lines(sheet, (line) => Object.assign(line, { y: 60, y2: 60 }));

@@ -66,6 +66,20 @@ export const flowRules: readonly Rule[] = [
     measure: headingGaps,
   },
   {
+    name: "no line of a list stands alone before or after a page break",
+    source: "typography: no widows, no orphans",
+    unit: "lines of the list",
+    least: 2,
+    measure: listEnds,
+  },
+  {
+    name: "a note stands on the last page of its table",
+    source: "MIL-STD-38784, keep with next (B1.15)",
+    unit: "pages between",
+    most: 0,
+    measure: noteGaps,
+  },
+  {
     name: "a page is at least a third full, unless the sheet ends",
     source: "issue 4.4",
     unit: "of the page",
@@ -137,6 +151,46 @@ function headingGaps(sheet: Sheet): Measured[] {
     const where = sheet.read(element);
     return next === undefined ? [] : [{ where, value: next - (own.at(-1) ?? next) }];
   });
+}
+
+/** How many lines of a list that is cut stand on its first page and on its last; steps and labels are no lines. */
+function listEnds(sheet: Sheet): Measured[] {
+  const isLine = (item: Element): boolean =>
+    item.kids.some(({ type }) => type === "LBody") &&
+    !below(item).some((one) => one.type === "Div" || isStep(sheet, one));
+  return sheet.subject.elements
+    .filter(({ type, kids }) => type === "L" && kids.every(isLine))
+    .flatMap((list) => {
+      const pages = list.kids.flatMap((item) => pagesUnder(sheet, item).slice(0, 1));
+      const [first, last] = [pages.at(0), pages.at(-1)];
+      if (first === last) return [];
+      return [first, last].map((end) => ({
+        where: sheet.read(list).slice(0, 60),
+        value: pages.filter((page) => page === end).length,
+      }));
+    });
+}
+
+/** How far small print that follows a table is from it. */
+function noteGaps(sheet: Sheet): Measured[] {
+  const small = new Set(
+    sheet.pages.flatMap(({ texts }) =>
+      texts.filter(({ size }) => size < (sheet.large ? 13 : 11)).map(({ element }) => element),
+    ),
+  );
+  return sheet.subject.elements.flatMap(({ type, kids }) =>
+    type !== "Sect"
+      ? []
+      : kids.flatMap((note, i) => {
+          const table = kids[i - 1];
+          if (table?.type !== "Table" || note.type !== "P" || !small.has(note)) return [];
+          const [from = 0, to = from] = [
+            pagesUnder(sheet, table).at(-1),
+            pagesUnder(sheet, note)[0],
+          ];
+          return [{ where: sheet.read(note).slice(0, 60), value: Math.abs(to - from) }];
+        }),
+  );
 }
 
 /** Whether the page is the last one of a sheet. */
