@@ -27,9 +27,9 @@ export function marked(text: string, figures: Marked): string {
   }, escape(text));
   let lines = 0;
   const whole = html.replaceAll(/(?<=\d) × (?=\d)/g, unbroken);
-  return whole.replaceAll(/_{3,}( ?)/g, (_, space: string) => {
+  return whole.replaceAll(/_{3,}/g, () => {
     const name = ++lines === 1 ? value : `${value} ${lines}`;
-    return `<span class="blank figure" aria-label="${name}"></span>${unbroken(space)}`;
+    return `<span class="blank figure" aria-label="${name}"></span>`;
   });
 }
 

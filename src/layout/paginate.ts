@@ -15,26 +15,69 @@ export interface Frame {
   goesOn(within: Box, page: number): Laid;
 }
 
+/** Of a page's height: one that is filled less takes over what ends the page before. */
+const sparse = 0.45;
+
 /** Fills pages with slabs in order; what must stay together goes to the next page together. */
 export function paginate(slabs: readonly Slab[], frame: Frame): Page[] {
-  const filling = new Filling(frame);
-  for (const chain of chainsOf(slabs)) filling.chain(chain);
-  return filling.pages;
+  const chains = chainsOf(slabs);
+  const early = new Set<Chain>();
+  const tried = new Set<Chain>();
+  for (;;) {
+    const filling = new Filling(frame, early);
+    for (const chain of chains) filling.chain(chain);
+    const moved = lastBeforeSparse(filling.filled, chains, frame.height, tried);
+    if (!moved) return filling.pages;
+    early.delete(moved.after);
+    early.add(moved.chain);
+    tried.add(moved.chain);
+  }
+}
+
+type Chain = readonly Slab[];
+
+/** How far a page is filled, and the chain with which it begins. */
+interface Filled {
+  height: number;
+  first: Chain | undefined;
+}
+
+/** The last chain of the page before a sparse one, where both pages are the better for its move. */
+function lastBeforeSparse(
+  filled: readonly Filled[],
+  chains: readonly Chain[],
+  height: number,
+  tried: ReadonlySet<Chain>,
+): { chain: Chain; after: Chain } | undefined {
+  const low = sparse * height;
+  for (const [i, { height: own, first: after }] of filled.slice(0, -1).entries()) {
+    const before = filled[i - 1];
+    const chain = after && chains[chains.indexOf(after) - 1];
+    if (!before || !chain || chain === before.first || tried.has(chain)) continue;
+    if (after[0]?.newPage) continue;
+    const more = heightOf([...chain, ...after], 0) - heightOf(after, 0);
+    if (own < low && before.height - more >= low && own + more <= height) return { chain, after };
+  }
+  return undefined;
 }
 
 class Filling {
   readonly pages: Page[] = [{ items: [], headings: [] }];
+  readonly filled: Filled[] = [{ height: 0, first: undefined }];
   private readonly begun = new Set<Box | Laid>();
   private readonly frame: Frame;
+  private readonly early: ReadonlySet<Chain>;
   private y = 0;
   private margin = 0;
 
-  constructor(frame: Frame) {
+  /** Some chains begin a page though the page before has room. */
+  constructor(frame: Frame, early: ReadonlySet<Chain>) {
     this.frame = frame;
+    this.early = early;
   }
 
   /** One that no page can hold is cut before its table, where it has one. */
-  chain(chain: readonly Slab[]): void {
+  chain(chain: Chain): void {
     const [first] = chain;
     const table = chain.findIndex(({ isHead }) => isHead);
     if (table > 0 && heightOf(chain, 0) > this.frame.height) {
@@ -43,7 +86,8 @@ class Filling {
       return;
     }
     const full = !this.fits(heightOf(chain, this.margin));
-    if (first && this.y > 0 && (first.newPage || full)) this.turn(first);
+    if (first && this.y > 0 && (first.newPage || full || this.early.has(chain)))
+      this.turn(first, chain);
     for (const slab of chain) this.add(slab);
   }
 
@@ -65,16 +109,19 @@ class Filling {
   private place(laid: Laid, x: number): void {
     this.pages.at(-1)?.items.push(...moved(laid.items, this.frame.x + x, this.frame.y + this.y));
     this.y += laid.height;
+    const page = this.filled.at(-1);
+    if (page) page.height = this.y;
   }
 
   /** Turns to a new page, and says on both that a part of the sheet goes on. */
-  private turn(slab: Slab): void {
+  private turn(slab: Slab, first?: Chain): void {
     const within = slab.within.filter((box) => this.begun.has(box)).at(-1);
     if (within) {
       const mark = this.frame.goesOn(within, this.pages.length + 1);
       this.pages.at(-1)?.items.push(...foot(mark, this.frame));
     }
     this.pages.push({ items: [], headings: [] });
+    this.filled.push({ height: 0, first });
     [this.y, this.margin] = [0, 0];
     if (within) this.place(this.frame.resume(within), 0);
     if (slab.head && this.begun.has(slab.head)) this.place(slab.head, slab.x);
@@ -86,7 +133,7 @@ function foot(mark: Laid, frame: Frame): Page["items"] {
 }
 
 /** Slabs that stay together. */
-function chainsOf(slabs: readonly Slab[]): Slab[][] {
+function chainsOf(slabs: readonly Slab[]): Chain[] {
   const chains: Slab[][] = [];
   let open = false;
   for (const slab of slabs) {
@@ -98,7 +145,7 @@ function chainsOf(slabs: readonly Slab[]): Slab[][] {
   return chains;
 }
 
-function heightOf(chain: readonly Slab[], before: number): number {
+function heightOf(chain: Chain, before: number): number {
   let [height, margin] = [0, before];
   for (const slab of chain) {
     height += Math.max(margin, slab.top) + slab.laid.height;
