@@ -5,7 +5,7 @@ import { byRole, holdsOf } from "./stops.js";
 export interface People {
   /** The most that one step asks for. */
   people: number;
-  /** The fewest that can do the job: those of that step, and one who did none of the work. */
+  /** The fewest that can do the job: those of that step, the fire watch, and one who did none of the work. */
   least: number;
   /** How many of them help. */
   helpers: number;
@@ -23,7 +23,7 @@ export function peopleOf(steps: readonly Step[]): People {
     numbers: holds.map(({ number }) => number).join(", "),
   }));
   const watch = steps.some(({ verb }) => verb === "watch");
-  const least = people + (roles.length > 0 ? 1 : 0);
+  const least = people + (watch ? 1 : 0) + (roles.length > 0 ? 1 : 0);
   return { people, least, helpers: people - 1, watch, roles };
 }
 

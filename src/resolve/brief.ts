@@ -4,7 +4,7 @@ import type { Catalog, Filed } from "../model/library.js";
 import type { Brief, Minutes, Step, TaskBrief } from "../model/plan.js";
 import { messageOf } from "../model/wear.js";
 import type { Words } from "../model/words.js";
-import type { Thing } from "../model/world.js";
+import { type Thing, keysOf } from "../model/world.js";
 import type { Visit } from "./closure.js";
 import { sided } from "./sentence.js";
 import { sourcesOf } from "./sources.js";
@@ -45,13 +45,25 @@ export function briefOf(input: BriefInput): Brief {
     permits: all((data) => data.permits),
     tools: toolsOf(input, recipes),
     consumables: consumablesOf(input),
-    spares: all((data) => data.spares),
+    spares: [...all((data) => data.spares), ...missingParts(input)],
     renew: all((data) => data.renew),
     waste: all((data) => data.waste),
     terms: all((data) => data.terms),
     sources: sourcesOf(input.steps, input.words),
     ...(recipe.worth === undefined ? {} : { worth: recipe.worth }),
   };
+}
+
+/** Parts that were gone when the car came in and go back new. */
+function missingParts({ steps, things, words }: BriefInput): Brief["spares"] {
+  const fitted = new Set(steps.filter(({ verb }) => verb === "fit-new").flatMap(keysOf));
+  return [...things.values()]
+    .filter(({ key, absent }) => absent === "fit-new" && fitted.has(key))
+    .map((thing) => ({
+      name: sided(words, thing),
+      count: 1,
+      note: words.phrases["missing-here"] ?? "",
+    }));
 }
 
 function distinct<T>(values: readonly T[]): T[] {

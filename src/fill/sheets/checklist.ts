@@ -28,6 +28,7 @@ export const checklist: Sheet = {
     elsewhere: {
       hazards: input.printed.includes("hazards"),
       gather: input.printed.includes("gather"),
+      worth: input.printed.includes("worth"),
     },
     hours: hoursOf(input.steps),
   }),
