@@ -31,5 +31,6 @@ export const checklist: Sheet = {
       worth: input.printed.includes("worth"),
     },
     hours: hoursOf(input.steps),
+    waits: input.steps.some(({ wait }) => wait !== ""),
   }),
 };
