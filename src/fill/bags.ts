@@ -27,8 +27,9 @@ export function fixingsAreOff(step: Step, steps: readonly Step[]): boolean {
   const moved = (effect: string, one: Step): boolean =>
     one.fixings.length > 0 && effectOf(one.verb) === effect;
   return steps.slice(0, at).some((out) => {
+    if (!moved("out", out)) return false;
     const back = steps.findLastIndex((one) => moved("in", one) && bagKey(one) === bagKey(out));
-    return moved("out", out) && (back < 0 || back > at);
+    return back < 0 || back > at;
   });
 }
 

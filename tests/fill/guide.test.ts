@@ -20,6 +20,6 @@ it.each(repairs)(
     const names = others.map(({ name }) => name);
     expect(new Set(rowsOf(names)).size).toBe(others.length + heading);
     for (const name of names) expect(rowsOf([name])).toHaveLength(1 + heading);
-    expect(rowsOf(["checklist"]).at(-1)).toContain("The work, step by step");
+    expect(rowsOf(["checklist"]).at(-1)).toContain("It is the record");
   },
 );

@@ -36,8 +36,9 @@ function gaugesOf({ brief }: SheetInput): string[] {
 /** A series of so few readings stands on one page (the number is ours). */
 const onOnePage = 4;
 
-/** As many steps stand beside each other as a hand can write in (the number is ours). */
+/** As many steps stand beside each other as a hand can write in, the most of them in narrow columns of so many millimetres (the numbers are ours). */
 const mostBeside = 5;
+const pen = { narrow: 17, wide: 22 };
 
 /** A series with the holds that follow its readings at once, where they are judged; taken more often, its steps stand below each other. */
 function seriesView({ steps: taken, readings }: Series, steps: readonly Step[]): object {
@@ -52,6 +53,7 @@ function seriesView({ steps: taken, readings }: Series, steps: readonly Step[]):
     readings,
     judged,
     turned,
+    penWidth: taken.length < mostBeside ? pen.wide : pen.narrow,
     short: (turned ? taken : readings).length <= onOnePage,
   };
 }
