@@ -19,14 +19,17 @@ export const toolKinds: readonly Tool["kind"][] = [
 
 /** What a tool must fit, drill, read or reach, as its steps say it, with the source of each value. */
 export function sizesOf(
-  { kind, reads, sized = false }: Tool,
+  { kind, reads, sized }: Tool,
   steps: readonly Step[],
   words: Words,
 ): string[] {
   if (reads === "torque") return torqueRange(steps, words);
   const turned = kind === "fasten" ? fixingsOf(steps) : [];
-  const dimension = sized ? "length" : reads;
-  return [...new Set([...turned, ...(dimension ? valuesOf(steps, dimension) : [])])];
+  const figures = steps.flatMap((step) => step.figures);
+  const mine = figures.filter((figure) =>
+    sized ? figure.kind === sized : reads && isOf(figure.text, reads),
+  );
+  return [...new Set([...turned, ...mine.filter(({ text }) => /^\d/.test(text)).map(valueOf)])];
 }
 
 /** The kinds of fastener that a tool turns, with their size. */
@@ -35,22 +38,17 @@ function fixingsOf(steps: readonly Step[]): string[] {
   return sized.map(({ name, size }) => escape(`${name} ${size}`));
 }
 
-/** The figures of steps that are of one dimension and have a value, in millimetres and inches. */
-function valuesOf(steps: readonly Step[], dimension: Dimension): string[] {
-  const units = unitsOf(dimension);
-  return steps
-    .flatMap(({ figures }) => figures)
-    .filter(({ text }) => /^\d/.test(text) && units.some((unit) => hasUnit(text, unit)))
-    .map(({ text, inch, mark }) => {
-      const [other = ""] = inch.split(" (");
-      const also = text === inch || other === text ? "" : ` (${other})`;
-      return `${escape(text)}${markHtml(mark)}${escape(also)}`;
-    });
+/** A figure in millimetres and inches, with its mark. */
+function valueOf({ text, inch, mark }: Step["figures"][number]): string {
+  const [other = ""] = inch.split(" (");
+  const also = text === inch || other === text ? "" : ` (${other})`;
+  return `${escape(text)}${markHtml(mark)}${escape(also)}`;
 }
 
-/** Whether a figure, without what stands in brackets behind it, ends in a unit. */
-function hasUnit(text: string, unit: string): boolean {
-  return text.replace(/ \(.*\)$/, "").endsWith(` ${unit}`);
+/** Whether a figure, without what stands in brackets behind it, is of a dimension. */
+function isOf(text: string, dimension: Dimension): boolean {
+  const value = text.replace(/ \(.*\)$/, "");
+  return unitsOf(dimension).some((unit) => value.endsWith(` ${unit}`));
 }
 
 /** The torques that the plan prints, and room for the range of the maker's. */

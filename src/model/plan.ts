@@ -85,8 +85,8 @@ export interface Step {
   hold?: Hold;
   messages: Message[];
   note?: string;
-  /** The figures in its sentences: as they are written, as an inch shop reads them, and their source. */
-  figures: { text: string; inch: string; mark: string; source: FigureSource }[];
+  /** The figures in its sentences: what they are of, as they are written, as an inch shop reads them, and their source. */
+  figures: { kind: string; text: string; inch: string; mark: string; source: FigureSource }[];
   facts: { field: string; value?: string; figure?: Figure }[];
   readings: { name: string; figure?: Figure }[];
   checks: string[];

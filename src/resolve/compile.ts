@@ -239,7 +239,7 @@ function printed(compiler: Compiler, step: RecipeStep): Printed {
       const { source } = figure;
       const text = textOf(figure, words);
       const inch = textOf(inInches(figure, words), words);
-      return { text, inch, mark: markOf(source), source };
+      return { kind: figure.kind, text, inch, mark: markOf(source), source };
     }),
     facts: (step.facts ?? []).map((fact) => ({ ...fact })),
     readings: (step.readings ?? []).map((reading) => ({ ...reading })),

@@ -87,6 +87,12 @@ describe.each(repairs)("the gather list of $name", ({ opened, plan }) => {
     expect(lineOf(html, "pilot drill")).toMatch(new RegExp(`: ${mm} \\([\\d.]+ in\\)`));
     expect(lineOf(html, "contact thermometer")).toMatch(/: \d+ °C \(\d+ °F\)/);
     expect(lineOf(html, "feeler blade")).toMatch(/: [\d.]+ mm \([\d.]+ in\)/);
+    expect(lineOf(html, "spot-weld cutter in a drill")).toMatch(
+      /: 8 mm \(0\.315 in\) \(step [\d.]+\)$/,
+    );
+    expect(lineOf(html, "set of panel screws with washers wider than a plug hole")).toContain(
+      ": 3.9 mm (0.154 in) (step",
+    );
     const bare = ["scriber", "camera", "set of weld clamps", "depth stop for the pilot drill"];
     for (const name of bare) expect(lineOf(html, name), name).not.toContain(":");
   });

@@ -1,7 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { effectOf } from "../../src/model/verbs.js";
 import { bagKey, bagsOf } from "../../src/fill/bags.js";
-import { filled, repairs, seen } from "./filled.js";
+import { fill } from "../../src/fill/fill.js";
+import { checklist } from "../../src/fill/sheets/checklist.js";
+import { filled, inputOf, lists, repairs, seen } from "./filled.js";
 
 describe.each(repairs)("who is there and what is counted on $name", ({ opened, plan }) => {
   const { steps, count } = plan;
@@ -29,6 +31,25 @@ describe.each(repairs)("who is there and what is counted on $name", ({ opened, p
       );
     },
   );
+
+  it("lists before the start every step with a figure of the maker to write in, and no other", () => {
+    const html = filled("checklist", opened, plan);
+    const [, listed = ""] =
+      /\(M\) that are to be written in stand at the steps (.*?)\./.exec(html) ?? [];
+    const blocks = html.split(/data-about="step (?=[\d.]+")/).slice(1);
+    const asks = (block: string): boolean =>
+      /class="blank figure"[^>]*><\/span>[^<]*<sup>\(M\)/.test(block);
+    const found = blocks.map((block) => ({ n: block.split('"')[0] ?? "", asks: asks(block) }));
+    expect(found.filter((step) => step.asks).length).toBeGreaterThan(20);
+    for (const step of found) expect(lists(listed, step.n), step.n).toBe(step.asks);
+  });
+
+  it("has a line for a trainee where the sheet of the trainee is printed", () => {
+    const input = inputOf(plan);
+    const row = "trainee, if there is one";
+    expect(fill(checklist, input, opened.words)).not.toContain(row);
+    expect(fill(checklist, { ...input, printed: ["apprentice"] }, opened.words)).toContain(row);
+  });
 
   it("asks for each bag to be counted before the first part that goes on after its last fixing is back", () => {
     const lines = filled("count", opened, plan).split("</tr>");

@@ -1,6 +1,7 @@
 import { joinsOf } from "../count-lines.js";
 import { gatherOf } from "../gather.js";
 import { hoursOf } from "../hours.js";
+import { lookUpsOf } from "../look-up.js";
 import { placedMessages } from "../messages.js";
 import { countsFirst } from "../moments.js";
 import { peopleOf } from "../people.js";
@@ -29,8 +30,10 @@ export const checklist: Sheet = {
       hazards: input.printed.includes("hazards"),
       gather: input.printed.includes("gather"),
       worth: input.printed.includes("worth"),
+      apprentice: input.printed.includes("apprentice"),
     },
     hours: hoursOf(input.steps),
+    lookUps: lookUpsOf(input.steps, words),
     waits: input.steps.some(({ wait }) => wait !== ""),
   }),
 };

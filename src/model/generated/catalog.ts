@@ -20,9 +20,9 @@ kind: ("fasten" | "measure" | "cut" | "weld" | "coat" | "safe")
  */
 reads?: ("length" | "torque" | "temperature" | "resistance" | "light" | "share")
 /**
- * It is brought in the size that its steps say, as a drill is.
+ * It is brought in the size that its steps say, as a drill is: what the figures of that size are of.
  */
-sized?: boolean
+sized?: ("pilot-hole" | "plug-hole" | "sheet" | "torque" | "gap" | "length" | "distance" | "time" | "temperature" | "count" | "tolerance" | "current" | "film" | "light" | "voltage" | "resistance" | "pressure" | "flow" | "shade")
 /**
  * What serves in its place.
  */

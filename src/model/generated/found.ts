@@ -298,6 +298,9 @@ wear?: [string, ...(string)[]]
 signs?: ("M003" | "M004" | "M008" | "M009" | "M010" | "M011" | "M013" | "M014" | "M017" | "M019" | "M021" | "M027" | "M046" | "W012" | "W015" | "W017" | "W018" | "W021" | "W022" | "W023" | "W024" | "W027" | "W029" | "W041" | "P002" | "P003" | "P028")[]
 }
 export interface Figure {
+/**
+ * What a figure is of.
+ */
 kind: ("pilot-hole" | "plug-hole" | "sheet" | "torque" | "gap" | "length" | "distance" | "time" | "temperature" | "count" | "tolerance" | "current" | "film" | "light" | "voltage" | "resistance" | "pressure" | "flow" | "shade")
 /**
  * A number, or an inch fraction such as 5/16 or 1 1/8. Left out where the shop fills it in.
@@ -321,6 +324,9 @@ section?: string
  * How long to wait after this step.
  */
 export interface Figure1 {
+/**
+ * What a figure is of.
+ */
 kind: ("pilot-hole" | "plug-hole" | "sheet" | "torque" | "gap" | "length" | "distance" | "time" | "temperature" | "count" | "tolerance" | "current" | "film" | "light" | "voltage" | "resistance" | "pressure" | "flow" | "shade")
 /**
  * A number, or an inch fraction such as 5/16 or 1 1/8. Left out where the shop fills it in.

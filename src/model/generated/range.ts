@@ -164,6 +164,9 @@ when?: When
 torque?: Figure
 }
 export interface Figure {
+/**
+ * What a figure is of.
+ */
 kind: ("pilot-hole" | "plug-hole" | "sheet" | "torque" | "gap" | "length" | "distance" | "time" | "temperature" | "count" | "tolerance" | "current" | "film" | "light" | "voltage" | "resistance" | "pressure" | "flow" | "shade")
 /**
  * A number, or an inch fraction such as 5/16 or 1 1/8. Left out where the shop fills it in.

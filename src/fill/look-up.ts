@@ -1,0 +1,24 @@
+import type { Figure } from "../model/figure.js";
+import type { Step } from "../model/plan.js";
+import { effectOf } from "../model/verbs.js";
+import type { Words } from "../model/words.js";
+import { stepList } from "./step-list.js";
+
+/** The steps that ask for a figure of the maker's manual or of a product's sheet, in words; empty where none does. */
+export function lookUpsOf(steps: readonly Step[], { phrases }: Words): string {
+  return stepList(steps.filter(asks), steps, phrases["to"] ?? "to");
+}
+
+function asks({ figures, facts, fixings, verb, wait, waitSource }: Step): boolean {
+  const tightened = effectOf(verb) === "in" ? fixings : [];
+  return (
+    figures.some(({ text, source }) => source === "maker" && text.includes("___")) ||
+    facts.some(({ figure }) => isOpen(figure)) ||
+    tightened.some(({ torque }) => isOpen(torque)) ||
+    (waitSource === "maker" && wait.includes("___"))
+  );
+}
+
+function isOpen(figure: Figure | undefined): boolean {
+  return figure?.source === "maker" && figure.value === undefined;
+}
