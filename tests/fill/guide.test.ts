@@ -1,6 +1,7 @@
 import { expect, it } from "vitest";
 import { sheets } from "../../src/fill/sheets.js";
 import { fill } from "../../src/fill/fill.js";
+import { jobsOf, opened as openedAt, own, planned } from "../plans.js";
 import { inputOf, repairs, seen } from "./filled.js";
 
 it.each(repairs)(
@@ -23,3 +24,50 @@ it.each(repairs)(
     expect(rowsOf(["checklist"]).at(-1)).toContain("It is the record");
   },
 );
+
+/** A job that strips a part only, with no welding in it. */
+const strip = jobsOf(openedAt(own)).find(({ name }) => name.startsWith("carpet on"));
+
+/** The titles by which the guide names sheets. */
+const titled: Record<string, string> = {
+  "Hazard sheet": "hazards",
+  Checklist: "checklist",
+  "Handover note": "handover",
+  "Count sheet": "count",
+  "Weld sheet": "welds",
+  Apprentice: "apprentice",
+};
+
+const stripped = strip && planned(strip.ask, own);
+const jobs = [
+  ...repairs,
+  ...(strip && stripped?.value
+    ? [{ name: strip.name, opened: stripped.opened, plan: stripped.value }]
+    : []),
+];
+
+it.each(jobs)(
+  "the guide to $name sends nobody to words that the sheet it names does not have",
+  ({ opened, plan }) => {
+    const input = inputOf(plan);
+    const mine = sheets.filter((sheet) => sheet.applies(input));
+    const printed = mine.map(({ name }) => name);
+    const pages = new Map(
+      mine.map((sheet) => [sheet.name, fill(sheet, { ...input, printed }, opened.words)]),
+    );
+    const [, table = ""] =
+      /<h2>When something.*?<tbody>(.*?)<\/tbody>/s.exec(pages.get("guide") ?? "") ?? [];
+    const sent = table.split("<b>").slice(1);
+    expect(sent.length).toBeGreaterThan(10);
+    for (const place of sent) {
+      const sheet = pages.get(titled[place.split("</b>")[0] ?? ""] ?? "");
+      expect(sheet, place).toBeDefined();
+      for (const [, words = ""] of place.matchAll(/“([^”]+)”/g))
+        expect(seen(sheet ?? ""), place).toContain(words);
+    }
+  },
+);
+
+it("the packs of which the guide is read are repairs and a part to strip", () => {
+  expect(jobs).toHaveLength(repairs.length + 1);
+});
