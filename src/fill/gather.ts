@@ -20,7 +20,7 @@ export interface GatherItem {
   sizes?: string[];
   /** From which step it is needed. */
   from?: string;
-  /** Whether the plan does not know how much, and it is written in. */
+  /** Whether the plan does not know how much of it, or of a part of it, and that is written in. */
   ask?: boolean;
   more: string;
 }
@@ -53,7 +53,8 @@ export function gatherOf(brief: Brief, steps: readonly Step[], words: Words): Ga
     supplies: brief.consumables.map(({ note = "", amount, source, ...one }) => ({
       ...one,
       mark: source ? markOf(source) : "",
-      ...(amount === undefined ? { ask: true } : { amount: enough(amount) }),
+      ...(amount === undefined ? {} : { amount: enough(amount) }),
+      ask: amount === undefined || usedAt(one.id).some((step) => usesSome(step, one.id)),
       from: firstStep(usedAt(one.id), words),
       more: note,
     })),
@@ -64,6 +65,11 @@ export function gatherOf(brief: Brief, steps: readonly Step[], words: Words): Ga
     renew: brief.renew.map(({ name, why }) => ({ name, ask: true, more: why })),
     wear: wornFor(allMessages({ brief, steps })).map(({ name }) => ({ name, more: "" })),
   };
+}
+
+/** Whether a step does not say how much of a supply it uses. */
+function usesSome({ uses }: Step, id: string): boolean {
+  return uses.some(({ consumable, amount }) => consumable === id && amount === undefined);
 }
 
 /** The tools of a plan by the kind of work they are for, each from the step that first asks for it. */

@@ -47,6 +47,8 @@ export interface Added {
   /** How many waits have no printed time. */
   unknown: number;
   nights: number;
+  /** The likely work and the waits with a known time, as if each waited for the one before. */
+  inRow: string;
 }
 
 /** The blocks of each part of a job added up, in the order of the blocks. */
@@ -67,15 +69,19 @@ export function addedUp(title: string, blocks: readonly Block[], { phrases }: Wo
     clock(sum(blocks.map((one) => one[key])));
   const waits = blocks.flatMap((one) => one.waits);
   const spans = waits.flatMap(({ minutes }) => (minutes ? [minutes] : []));
-  const [least, most] = [0, 1].map((i) => clock(sum(spans.map((span) => span[i] ?? 0))));
+  const waited = (i: 0 | 1): number => sum(spans.map((span) => span[i]));
+  const range = (least: number, most: number): string =>
+    [...new Set([clock(least), clock(most)])].join(` ${phrases["to"] ?? ""} `);
+  const likely = sum(blocks.map((one) => one.likely));
   return {
     title,
     low: work("low"),
     likely: work("likely"),
     high: work("high"),
-    known: spans.length > 0 ? [...new Set([least, most])].join(` ${phrases["to"] ?? ""} `) : "",
+    known: spans.length > 0 ? range(waited(0), waited(1)) : "",
     unknown: waits.length - spans.length,
     nights: sum(blocks.map(({ nights }) => nights.length)),
+    inRow: range(likely + waited(0), likely + waited(1)),
   };
 }
 

@@ -1,4 +1,6 @@
 import type { Step } from "../model/plan.js";
+import { effectOf } from "../model/verbs.js";
+import { keysOf } from "../model/world.js";
 import { byRole, holdsOf } from "./stops.js";
 
 /** Whom the job needs beside the one who does it. */
@@ -11,6 +13,8 @@ export interface People {
   helpers: number;
   /** Whether somebody must watch for fire. */
   watch: boolean;
+  /** The step that releases that watch for good; empty where none does. */
+  watchEnds: string;
   /** Who releases holds, and which. */
   roles: { role: string; numbers: string }[];
 }
@@ -23,8 +27,16 @@ export function peopleOf(steps: readonly Step[]): People {
     numbers: holds.map(({ number }) => number).join(", "),
   }));
   const watch = steps.some(({ verb }) => verb === "watch");
+  const watchEnds = endOfWatch(steps);
   const least = people + (watch ? 1 : 0) + (roles.length > 0 ? 1 : 0);
-  return { people, least, helpers: people - 1, watch, roles };
+  return { people, least, helpers: people - 1, watch, watchEnds, roles };
+}
+
+function endOfWatch(steps: readonly Step[]): string {
+  const watched = new Set(steps.filter(({ verb }) => verb === "watch").flatMap(keysOf));
+  const ends = (step: Step): boolean =>
+    effectOf(step.verb) === "end" && keysOf(step).some((key) => watched.has(key));
+  return steps.findLast(ends)?.n ?? "";
 }
 
 /** How many are there at a step: who counts bags before it counts with a second person. */

@@ -34,6 +34,8 @@ export interface StepView {
   joins: number;
   /** Whether the joins are made again, and their tags taken off. */
   joining: boolean;
+  /** Whether its photographs have numbers to write down. */
+  photos: boolean;
   /** Whether there is something for the count column. */
   counting: boolean;
   /** Whether only work is counted: welds, holes. */
@@ -124,6 +126,7 @@ export function stepView(step: Step, around: Around): StepView {
     counting,
     workOnly: counts.length === 0 && joins === 0 && step.count !== undefined,
     ...(step.count ? { tally: step.count } : {}),
+    photos: step.verb === "photograph",
     waitHtml: waitHtml(step),
     facts: step.facts.map(({ field, value, figure }) => ({
       field,

@@ -115,10 +115,16 @@ describe.each(repairs)("the gather list of $name", ({ opened, plan }) => {
   it("leaves no supply without its amount or room to write it, and says from which step", () => {
     const html = filled("gather", opened, plan);
     for (const { id, name, amount } of plan.brief.consumables) {
-      const first = plan.steps.find(({ uses }) => uses.some(({ consumable }) => consumable === id));
+      const users = plan.steps.filter(({ uses }) =>
+        uses.some(({ consumable }) => consumable === id),
+      );
+      const [first] = users;
+      const known = users.every(({ uses }) =>
+        uses.every((use) => use.consumable !== id || use.amount !== undefined),
+      );
       expect(lineOf(html, name)).toMatch(new RegExp(`\\(step\\s${first?.n}\\)`));
       expect(labels(itemOf(html, name))).toEqual(
-        amount === undefined ? [name, `how much of ${name}`] : [name],
+        amount !== undefined && known ? [name] : [name, `how much of ${name}`],
       );
     }
   });

@@ -46,9 +46,30 @@ describe.each(repairs)("who is there and what is counted on $name", ({ opened, p
 
   it("has a line for a trainee where the sheet of the trainee is printed", () => {
     const input = inputOf(plan);
-    const row = "trainee, if there is one";
+    const row = "trainee and supervisor, if there is one";
     expect(fill(checklist, input, opened.words)).not.toContain(row);
     expect(fill(checklist, { ...input, printed: ["apprentice"] }, opened.words)).toContain(row);
+  });
+
+  it("says which step ends the fire watch for good: no watch and no weld comes after it", () => {
+    const text = seen(filled("checklist", opened, plan));
+    const [, n = ""] =
+      /The watch releases no hold\. Step ([\d.]+) ends it for good\./.exec(text) ?? [];
+    const at = steps.findIndex((step) => step.n === n);
+    expect(steps[at]?.says).toMatch(/[Rr]elease the fire watch/);
+    const later = steps.slice(at + 1).map(({ verb }) => verb);
+    for (const verb of ["watch", "weld", "tack", "drill", "dress"])
+      expect(later).not.toContain(verb);
+  });
+
+  it("has room for the numbers of the photographs at each step that takes some, and at no other", () => {
+    const blocks = filled("checklist", opened, plan)
+      .split(/data-about="step (?=[\d.]+")/)
+      .slice(1);
+    const asked = blocks.filter((block) => block.includes('data-about="photographs"'));
+    const taken = steps.filter(({ verb }) => verb === "photograph").map(({ n }) => n);
+    expect(taken.length).toBeGreaterThan(1);
+    expect(asked.map((block) => block.split('"')[0])).toEqual(taken);
   });
 
   it("asks for each bag to be counted before the first part that goes on after its last fixing is back", () => {

@@ -53,6 +53,9 @@ describe.each(repairs)("the planning sheets of $name", ({ opened, plan }) => {
     };
     const known = plan.steps.filter((step) => waitOf(step) > 0);
     expect(known.length).toBeGreaterThan(4);
+    const likely = minutesOf(rows.at(-1)?.[2]);
+    const [, inRow = ""] = /one after the other: <b>([\d:]+)<\/b>/.exec(html) ?? [];
+    expect(minutesOf(inRow)).toBe(likely + plan.steps.reduce((sum, step) => sum + waitOf(step), 0));
     const expected = (steps: typeof plan.steps): [number, number, number] => [
       steps.reduce((sum, step) => sum + waitOf(step), 0),
       steps.filter((step) => step.wait !== "" && waitOf(step) === 0).length,

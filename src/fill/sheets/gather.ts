@@ -1,8 +1,7 @@
+import { givesVapour } from "../../model/verbs.js";
 import { gatherOf } from "../gather.js";
 import { peopleOf } from "../people.js";
 import { type Sheet, headOf } from "../sheet.js";
-
-const coats = ["prime", "paint", "seal", "coat", "wax"];
 
 /** Everything to have ready before the first part comes off. */
 export const gather: Sheet = {
@@ -12,6 +11,6 @@ export const gather: Sheet = {
     ...headOf(input),
     gather: gatherOf(input.brief, input.steps, words),
     ...peopleOf(input.steps),
-    coated: input.steps.some(({ verb }) => coats.includes(verb)),
+    coated: input.steps.some(({ verb }) => givesVapour(verb)),
   }),
 };
