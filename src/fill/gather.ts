@@ -39,8 +39,9 @@ export interface GatherView {
   fixings: GatherItem[];
   renew: GatherItem[];
   wear: GatherItem[];
-  /** How many bags with their labels, and how many tags: one for each end of what is parted. */
+  /** How many bags with their labels, and how many pairs of tags: one for each end of what is parted. */
   bags: number;
+  pairs: number;
   tags: number;
 }
 
@@ -48,6 +49,7 @@ export interface GatherView {
 export function gatherOf(brief: Brief, steps: readonly Step[], words: Words): GatherView {
   const usedAt = (id: string): Step[] =>
     steps.filter((step) => step.uses.some(({ consumable }) => consumable === id));
+  const pairs = sum(steps.map((step) => (step.phase === "strip" ? joinsOf(step) : 0)));
   return {
     tools: toolGroups(brief, steps, words),
     supplies: brief.consumables.map(({ note = "", amount, source, ...one }) => ({
@@ -61,7 +63,8 @@ export function gatherOf(brief: Brief, steps: readonly Step[], words: Words): Ga
     spares: brief.spares.map(({ note = "", ...one }) => ({ ...one, more: note })),
     fixings: newFixings(steps, words),
     bags: bagsOf(steps).size,
-    tags: 2 * sum(steps.map((step) => (step.phase === "strip" ? joinsOf(step) : 0))),
+    pairs,
+    tags: 2 * pairs,
     renew: brief.renew.map(({ name, why }) => ({ name, ask: true, more: why })),
     wear: wornFor(allMessages({ brief, steps })).map(({ name }) => ({ name, more: "" })),
   };

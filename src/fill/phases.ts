@@ -98,8 +98,10 @@ function blockView(
   const minutes = Math.round(sum(run.map((step) => step.minutes[1])));
   const guards = guardsOf(run);
   const steps = run.map((step) => view(step, guards.get(step.id) ?? []));
-  const people = Math.max(...steps.map((step) => peopleAt(step.people, step.countFirst !== "")));
-  const said = (phrase: string, number: number): string =>
+  const crew = steps.map((step) => peopleAt(step.people, step.countFirst !== ""));
+  const most = Math.max(...crew);
+  const people = [...new Set([Math.min(...crew), most])].join("–");
+  const said = (phrase: string, number: number | string): string =>
     unbroken(fillIn(words.phrases[phrase] ?? "", { number: String(number) }));
   const zones = [...new Set(run.map((step) => step.zone).filter((zone) => zone !== ""))];
   const out = run.some((step) => effectOf(step.verb) === "out");
@@ -109,7 +111,7 @@ function blockView(
     meta: [
       ...zones.slice(0, 1).map((zone) => brief.zones[zone] ?? zone),
       ...(minutes > 0 ? [said("about-minutes", minutes)] : []),
-      said(people === 1 ? "one-person" : "several-people", people),
+      said(most === 1 ? "one-person" : "several-people", people),
     ],
     photos: first?.phase === "strip",
     bag: out && bag !== undefined ? String(bag) : "",

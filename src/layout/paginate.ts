@@ -50,7 +50,7 @@ function lastBeforeSparse(
   tried: ReadonlySet<Chain>,
 ): { chain: Chain; after: Chain } | undefined {
   const low = sparse * height;
-  for (const [i, { height: own, first: after }] of filled.slice(0, -1).entries()) {
+  for (const [i, { height: own, first: after }] of filled.entries()) {
     const before = filled[i - 1];
     const chain = after && chains[chains.indexOf(after) - 1];
     if (!before || !chain || chain === before.first || tried.has(chain)) continue;

@@ -162,7 +162,7 @@ describe.each(repairs)("the gather list of $name", ({ opened, plan }) => {
       .reduce((sum, { does }) => sum + does.length, 0);
     expect(parted).toBeGreaterThan(5);
     expect(seen(filled("gather", opened, plan))).toContain(
-      `${2 * parted} tags for what is unplugged and unhooked: two with each number`,
+      `${2 * parted} tags for what is unplugged and unhooked: numbers 1 to ${parted}, two of each`,
     );
   });
 });

@@ -34,6 +34,7 @@ const titled: Record<string, string> = {
   Checklist: "checklist",
   "Handover note": "handover",
   "Count sheet": "count",
+  Measurements: "measurements",
   "Weld sheet": "welds",
   Apprentice: "apprentice",
 };
