@@ -55,7 +55,7 @@ describe.each(repairs)("the weld sheet of $name", ({ opened, plan }) => {
       expect(table, n).toMatch(judged);
       expect(seen(section)).toContain(`Step ${n}: ${count} ${of}`);
     }
-    expect(section).toMatch(/Look: what is seen<.*Released by</);
+    expect(section).toMatch(/Look: what is seen<.*Looked at by</);
     expect(new Set(section.match(/data-about="piece [\d.]+/g)).size).toBe(
       section.match(/data-about="piece/g)?.length,
     );
