@@ -42,37 +42,39 @@ export interface GatherView {
   /** How many bags with their labels, and how many pairs of tags: one for each end of what is parted. */
   bags: number;
   pairs: number;
-  tags: number;
 }
 
 /** Gathers what to bring for a plan. */
 export function gatherOf(brief: Brief, steps: readonly Step[], words: Words): GatherView {
-  const usedAt = (id: string): Step[] =>
-    steps.filter((step) => step.uses.some(({ consumable }) => consumable === id));
-  const pairs = sum(steps.map((step) => (step.phase === "strip" ? joinsOf(step) : 0)));
   return {
     tools: toolGroups(brief, steps, words),
-    supplies: brief.consumables.map(({ note = "", amount, source, ...one }) => ({
-      ...one,
-      mark: source ? markOf(source) : "",
-      ...(amount === undefined ? {} : { amount: enough(amount) }),
-      ask: amount === undefined || usedAt(one.id).some((step) => usesSome(step, one.id)),
-      from: firstStep(usedAt(one.id), words),
-      more: note,
-    })),
+    supplies: brief.consumables.map((supply) => supplyOf(supply, steps, words)),
     spares: brief.spares.map(({ note = "", ...one }) => ({ ...one, more: note })),
     fixings: newFixings(steps, words),
     bags: bagsOf(steps).size,
-    pairs,
-    tags: 2 * pairs,
+    pairs: sum(steps.map((step) => (step.phase === "strip" ? joinsOf(step) : 0))),
     renew: brief.renew.map(({ name, why }) => ({ name, ask: true, more: why })),
     wear: wornFor(allMessages({ brief, steps })).map(({ name }) => ({ name, more: "" })),
   };
 }
 
-/** Whether a step does not say how much of a supply it uses. */
-function usesSome({ uses }: Step, id: string): boolean {
-  return uses.some(({ consumable, amount }) => consumable === id && amount === undefined);
+/** A supply from the first step that uses it; its amount is asked for where a step that uses it gives none. */
+function supplyOf(
+  { note = "", amount, source, ...one }: Brief["consumables"][number],
+  steps: readonly Step[],
+  words: Words,
+): GatherItem {
+  const usesIn = (step: Step): Step["uses"] =>
+    step.uses.filter(({ consumable }) => consumable === one.id);
+  const mine = steps.filter((step) => usesIn(step).length > 0);
+  return {
+    ...one,
+    mark: source ? markOf(source) : "",
+    ...(amount === undefined ? {} : { amount: enough(amount) }),
+    ask: amount === undefined || mine.flatMap(usesIn).some((use) => use.amount === undefined),
+    from: firstStep(mine, words),
+    more: note,
+  };
 }
 
 /** The tools of a plan by the kind of work they are for, each from the step that first asks for it. */

@@ -65,19 +65,18 @@ export function partsOf(blocks: readonly Block[], words: Words): Added[] {
 
 /** Blocks added up as they are printed, each kind of time by itself. */
 export function addedUp(title: string, blocks: readonly Block[], { phrases }: Words): Added {
-  const work = (key: "low" | "likely" | "high"): string =>
-    clock(sum(blocks.map((one) => one[key])));
+  const work = (key: "low" | "likely" | "high"): number => sum(blocks.map((one) => one[key]));
   const waits = blocks.flatMap((one) => one.waits);
   const spans = waits.flatMap(({ minutes }) => (minutes ? [minutes] : []));
   const waited = (i: 0 | 1): number => sum(spans.map((span) => span[i]));
   const range = (least: number, most: number): string =>
     [...new Set([clock(least), clock(most)])].join(` ${phrases["to"] ?? ""} `);
-  const likely = sum(blocks.map((one) => one.likely));
+  const likely = work("likely");
   return {
     title,
-    low: work("low"),
-    likely: work("likely"),
-    high: work("high"),
+    low: clock(work("low")),
+    likely: clock(likely),
+    high: clock(work("high")),
     known: spans.length > 0 ? range(waited(0), waited(1)) : "",
     unknown: waits.length - spans.length,
     nights: sum(blocks.map(({ nights }) => nights.length)),

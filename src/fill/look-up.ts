@@ -2,6 +2,7 @@ import type { Figure } from "../model/figure.js";
 import type { Step } from "../model/plan.js";
 import { effectOf } from "../model/verbs.js";
 import type { Words } from "../model/words.js";
+import { hasBlank } from "./marks.js";
 import { stepList } from "./step-list.js";
 
 /** The steps that ask for a figure of the maker's manual or of a product's sheet, in words; empty where none does. */
@@ -12,10 +13,10 @@ export function lookUpsOf(steps: readonly Step[], { phrases }: Words): string {
 function asks({ figures, facts, fixings, verb, wait, waitSource }: Step): boolean {
   const tightened = effectOf(verb) === "in" ? fixings : [];
   return (
-    figures.some(({ text, source }) => source === "maker" && text.includes("___")) ||
+    figures.some(({ text, source }) => source === "maker" && hasBlank(text)) ||
     facts.some(({ figure }) => isOpen(figure)) ||
     tightened.some(({ torque }) => isOpen(torque)) ||
-    (waitSource === "maker" && wait.includes("___"))
+    (waitSource === "maker" && hasBlank(wait))
   );
 }
 

@@ -48,10 +48,25 @@ export function figureHtml(figure: Figure, words: Words): string {
   return `${marked(textOf(figure, words), [])}${markHtml(markOf(figure.source))}`;
 }
 
-/** The same without lines to write on: a value is written once, on the checklist. */
+/** Whether a text has a line to write on. */
+export function hasBlank(text: string): boolean {
+  return text.includes("___");
+}
+
+/** The text with three points for each line to write on. */
+export function withoutBlanks(text: string): string {
+  return text.replaceAll(/_{3,}/g, "…");
+}
+
+/** Text as HTML without lines to write on: a value is written once, on the checklist. */
 export function markedUnwritten(text: string, figures: Marked): string {
-  const printed = figures.filter((figure) => !figure.text.includes("___"));
-  return marked(text.replaceAll(/_{3,}/g, "…"), printed);
+  const printed = figures.filter((figure) => !hasBlank(figure.text));
+  return marked(withoutBlanks(text), printed);
+}
+
+/** The sentence of a step with its number, without lines to write on. */
+export function saidUnwritten({ n, says, figures }: Step): { n: string; saysHtml: string } {
+  return { n, saysHtml: markedUnwritten(says, figures) };
 }
 
 /** The HTML with the values to write in named in the language's words. */

@@ -1,6 +1,7 @@
 import type { Step } from "../model/plan.js";
 import { type Effect, effectOf } from "../model/verbs.js";
 import { type Change, keyOf, keysOf } from "../model/world.js";
+import { watchedIn } from "./people.js";
 import type { Stop } from "./stops.js";
 
 /** Something on the car that is not as it belongs: what it is, and each time from which step until which. */
@@ -62,7 +63,7 @@ export function openStates(
   names: Readonly<Record<string, string>>,
   stops: readonly Stop[],
 ): OpenState[] {
-  const watched = new Set(steps.filter(({ verb }) => verb === "watch").flatMap(keysOf));
+  const watched = watchedIn(steps);
   const states = new Map<string, OpenState>();
   for (const { kind, key, from, until } of spansOf(steps)) {
     const nights = watched.has(key) ? nightsIn(stops, steps, { from, until }) : "";

@@ -32,11 +32,21 @@ export function peopleOf(steps: readonly Step[]): People {
   return { people, least, helpers: people - 1, watch, watchEnds, roles };
 }
 
+/** Who or what a plan has watching: the keys of all that is set to watch. */
+export function watchedIn(steps: readonly Step[]): Set<string> {
+  return new Set(steps.filter(({ verb }) => verb === "watch").flatMap(keysOf));
+}
+
 function endOfWatch(steps: readonly Step[]): string {
-  const watched = new Set(steps.filter(({ verb }) => verb === "watch").flatMap(keysOf));
+  const watched = watchedIn(steps);
   const ends = (step: Step): boolean =>
     effectOf(step.verb) === "end" && keysOf(step).some((key) => watched.has(key));
   return steps.findLast(ends)?.n ?? "";
+}
+
+/** How many are there at some steps, from fewest to most where they differ: '1–2'. */
+export function crewOf(people: readonly number[]): string {
+  return [...new Set([Math.min(...people), Math.max(...people)])].join("–");
 }
 
 /** How many are there at a step: who counts bags before it counts with a second person. */

@@ -5,7 +5,7 @@ import { type Words, fillIn } from "../model/words.js";
 import { bagKey, bagsOf } from "./bags.js";
 import { type Guard, guardsOf } from "./guards.js";
 import { countsFirst } from "./moments.js";
-import { peopleAt } from "./people.js";
+import { crewOf, peopleAt } from "./people.js";
 import { remindersOf } from "./reminders.js";
 import { runsOf } from "./runs.js";
 import { type SheetInput, sum } from "./sheet.js";
@@ -100,7 +100,6 @@ function blockView(
   const steps = run.map((step) => view(step, guards.get(step.id) ?? []));
   const crew = steps.map((step) => peopleAt(step.people, step.countFirst !== ""));
   const most = Math.max(...crew);
-  const people = [...new Set([Math.min(...crew), most])].join("–");
   const said = (phrase: string, number: number | string): string =>
     unbroken(fillIn(words.phrases[phrase] ?? "", { number: String(number) }));
   const zones = [...new Set(run.map((step) => step.zone).filter((zone) => zone !== ""))];
@@ -111,7 +110,7 @@ function blockView(
     meta: [
       ...zones.slice(0, 1).map((zone) => brief.zones[zone] ?? zone),
       ...(minutes > 0 ? [said("about-minutes", minutes)] : []),
-      said(most === 1 ? "one-person" : "several-people", people),
+      said(most === 1 ? "one-person" : "several-people", crewOf(crew)),
     ],
     photos: first?.phase === "strip",
     bag: out && bag !== undefined ? String(bag) : "",

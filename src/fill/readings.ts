@@ -2,12 +2,14 @@ import type { Figure } from "../model/figure.js";
 import type { Step } from "../model/plan.js";
 import type { Words } from "../model/words.js";
 import { keyOf } from "../model/world.js";
-import { figureHtml, marked } from "./marks.js";
+import { figureHtml, marked, withoutBlanks } from "./marks.js";
 
 /** A reading to write down: its name, its heading with the unit, and what it should be. */
 export interface Reading {
   name: string;
   heading: string;
+  /** Its unit; empty where it has none. */
+  unit: string;
   /** The value and its source mark, a line to write on for the maker's, or nothing where the reading itself is the record. */
   shouldBeHtml: string;
 }
@@ -61,11 +63,10 @@ function seriesOf(group: readonly ReadingsOfStep[]): Series {
 
 /** What a hold allows, with the source of each limit; the maker's own is written on the checklist, not here. */
 export function allowedHtml({ hold, figures }: Step): string {
-  const unwritten = (text: string): string => text.replaceAll(/_{3,}/g, "…");
   const limits = new Map(
-    figures.map((figure) => [figure.text, { ...figure, text: unwritten(figure.text) }]),
+    figures.map((figure) => [figure.text, { ...figure, text: withoutBlanks(figure.text) }]),
   );
-  return marked(unwritten(hold?.accept ?? ""), [...limits.values()]);
+  return marked(withoutBlanks(hold?.accept ?? ""), [...limits.values()]);
 }
 
 /** Whether what a hold asks for is limited by a figure. */
@@ -76,10 +77,12 @@ export function isLimited({ hold, figures }: Step): boolean {
 /** Takes a unit in brackets off a reading's name: 'height (mm)'. */
 function readingOf({ name, figure }: { name: string; figure?: Figure }, words: Words): Reading {
   const [, bare = name, written = ""] = /^(.*) \(([^()]+)\)$/.exec(name) ?? [];
-  const unit = figure?.unit ?? written;
+  const given = figure?.unit ?? written;
+  const unit = given === "1" ? "" : given;
   return {
     name: bare,
-    heading: unit === "" || unit === "1" ? bare : `${bare} (${unit})`,
+    unit,
+    heading: unit === "" ? bare : `${bare} (${unit})`,
     shouldBeHtml: figure ? figureHtml(figure, words) : "",
   };
 }

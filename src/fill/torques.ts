@@ -1,7 +1,7 @@
 import type { Step } from "../model/plan.js";
 import { effectOf } from "../model/verbs.js";
 import type { Words } from "../model/words.js";
-import { figureHtml, markHtml, marked, markedUnwritten } from "./marks.js";
+import { figureHtml, markHtml, marked, saidUnwritten } from "./marks.js";
 import { placeOf } from "./place.js";
 
 /** Something tightened to a torque: the step, its place, what it says, and the torque with its source mark. */
@@ -22,9 +22,8 @@ export function torquesOf(steps: readonly Step[], words: Words): TorqueLine[] {
         ? []
         : [
             {
-              n: step.n,
+              ...saidUnwritten(step),
               where: placeOf(step, words),
-              saysHtml: markedUnwritten(step.says, step.figures),
               torqueHtml,
             },
           ];

@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { signs, stepsOfSign } from "../../src/fill/signs.js";
 import { stepList } from "../../src/fill/step-list.js";
+import { own, planned } from "../plans.js";
 import { filled, lists, repairs, seen } from "./filled.js";
 
 describe.each(repairs)("the hazard sheet of $name", ({ opened, plan }) => {
@@ -161,6 +162,37 @@ describe.each(repairs)("the hazard sheet of $name", ({ opened, plan }) => {
     expect(drilling.length).toBeGreaterThan(3);
     const gloved = stepsOfSign("M009", plan.steps).filter((step) => drilling.includes(step));
     expect(gloved.map(({ says }) => says)).toEqual([]);
+  });
+});
+
+/** What to do in an emergency, on the hazard sheet of a plan. */
+function emergency(html: string): string {
+  const [, rest = ""] = html.split("<h2>In an emergency</h2>");
+  return seen(rest.split("</section>")[0] ?? "");
+}
+
+describe("what to do in an emergency", () => {
+  const [repair] = repairs;
+  const strip = planned({ job: "carpet" }, own);
+  if (!repair || !strip.value) throw new Error("nothing is planned");
+  const welded = emergency(filled("hazards", repair.opened, repair.plan));
+  const stripped = emergency(filled("hazards", strip.opened, strip.value));
+
+  it("has the people out before anything is put out, called for or saved", () => {
+    for (const text of [welded, stripped]) {
+      const [, fire = ""] = text.split("It burns or smokes");
+      const order = ["Everybody comes out", "emergency number", "small fire"];
+      const at = order.map((words) => fire.indexOf(words));
+      expect(at.every((place) => place >= 0)).toBe(true);
+      expect(at).toEqual(at.toSorted((a, b) => a - b));
+      expect(text).toContain("Nobody holds the car");
+    }
+  });
+
+  it("speaks of welding set and gas bottle only where something is welded", () => {
+    expect(welded).toContain("switches the welding set off and shuts the gas bottle");
+    expect(stripped).not.toMatch(/weld|bottle/);
+    expect(stripped).toContain("switches the mains off");
   });
 });
 

@@ -1,7 +1,7 @@
 import type { Step } from "../../model/plan.js";
 import { type Series, allowedHtml, isLimited, readingsOf } from "../readings.js";
 import { type Sheet, type SheetInput, headOf } from "../sheet.js";
-import { markedUnwritten } from "../marks.js";
+import { saidUnwritten } from "../marks.js";
 import { asksTorque } from "../skills.js";
 import { placeOf } from "../place.js";
 import { holdsOf } from "../stops.js";
@@ -18,7 +18,7 @@ export const measurements: Sheet = {
       ...headOf(input),
       gauges: gaugesOf(input),
       once: once.map(({ step, readings }) => ({
-        ...unwritten(step),
+        ...saidUnwritten(step),
         where: placeOf(step, words),
         allowedHtml: isLimited(step) ? allowedHtml(step) : "",
         readings,
@@ -28,11 +28,6 @@ export const measurements: Sheet = {
     };
   },
 };
-
-/** The sentence of a step; a value of the maker is written on the checklist, not here. */
-function unwritten({ n, says, figures }: Step): { n: string; saysHtml: string } {
-  return { n, saysHtml: markedUnwritten(says, figures) };
-}
 
 function gaugesOf({ brief }: SheetInput): string[] {
   return brief.tools.filter(({ reads }) => reads !== undefined).map(({ name }) => name);
@@ -54,9 +49,9 @@ function seriesView({ steps: taken, readings }: Series, steps: readonly Step[]):
   });
   const turned = taken.length > mostBeside;
   return {
-    taken: taken.map(unwritten),
+    taken: taken.map(saidUnwritten),
     readings,
-    gauged: readings.some(({ heading }) => heading.includes("(")),
+    gauged: readings.some(({ unit }) => unit !== ""),
     judged,
     turned,
     penWidth: taken.length < mostBeside ? pen.wide : pen.narrow,

@@ -2,7 +2,7 @@ import type { Step } from "../../model/plan.js";
 import type { Words } from "../../model/words.js";
 import { type Block, addedUp, knownWaits, partsOf } from "../hours.js";
 import { countsFirst } from "../moments.js";
-import { peopleAt } from "../people.js";
+import { crewOf, peopleAt } from "../people.js";
 import { runsOf } from "../runs.js";
 import { type Sheet, headOf, sum } from "../sheet.js";
 import { waitHtml } from "../step-view.js";
@@ -57,7 +57,6 @@ function rowOf(
   { phases, sides }: Words,
 ): Row {
   const minutes = (i: 0 | 1 | 2): number => Math.round(sum(run.map((step) => step.minutes[i])));
-  const [fewest, most] = [Math.min(...people), Math.max(...people)];
   return {
     phase: phases[first.phase] ?? first.phase,
     title: first.title,
@@ -67,7 +66,7 @@ function rowOf(
     low: minutes(0),
     likely: minutes(1),
     high: minutes(2),
-    people: [...new Set([fewest, most])].join("–"),
+    people: crewOf(people),
     waits: run.filter(({ wait }) => wait !== "").map(waitOf),
     nights: nights.filter(({ n }) => run.some((step) => step.n === n)),
   };
