@@ -32,6 +32,7 @@ const strip = jobsOf(openedAt(own)).find(({ name }) => name.startsWith("carpet o
 const titled: Record<string, string> = {
   "Hazard sheet": "hazards",
   Checklist: "checklist",
+  "Gather list": "gather",
   "Handover note": "handover",
   "Count sheet": "count",
   Measurements: "measurements",
