@@ -99,7 +99,7 @@ function blockView(
   const guards = guardsOf(run);
   const steps = run.map((step) => view(step, guards.get(step.id) ?? []));
   const crew = steps.map((step) => peopleAt(step.people, step.countFirst !== ""));
-  const most = Math.max(...crew);
+  const people = crewOf(crew);
   const said = (phrase: string, number: number | string): string =>
     unbroken(fillIn(words.phrases[phrase] ?? "", { number: String(number) }));
   const zones = [...new Set(run.map((step) => step.zone).filter((zone) => zone !== ""))];
@@ -110,7 +110,7 @@ function blockView(
     meta: [
       ...zones.slice(0, 1).map((zone) => brief.zones[zone] ?? zone),
       ...(minutes > 0 ? [said("about-minutes", minutes)] : []),
-      said(most === 1 ? "one-person" : "several-people", crewOf(crew)),
+      said(people === "1" ? "one-person" : "several-people", people),
     ],
     photos: first?.phase === "strip",
     bag: out && bag !== undefined ? String(bag) : "",

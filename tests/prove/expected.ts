@@ -41,10 +41,9 @@ const effects: [readonly string[], readonly string[]][] = [
 
 /**
  * The law that leaving a step out must break; any other work that a recipe asks for is law 15. On the way in
- * such work is asked for by the need of a later step: law 1 where that one takes something off, law 15 where it
- * is a piece of work itself.
+ * such work is asked for by the need of the step that follows it, which is law 1.
  */
 export function dropCodes({ verb, phase }: Step): readonly string[] {
-  const work = phase === "strip" ? ["access", "work"] : ["work"];
+  const work = phase === "strip" ? ["access"] : ["work"];
   return effects.find(([names]) => names.includes(verb))?.[1] ?? work;
 }
