@@ -21,6 +21,7 @@ export const codes = {
   "bare-figure": ["error", "A number with a unit stands in a text without a source."],
   "trainee-release": ["error", "A trainee cannot release a hold."],
   "two-masks": ["error", "A step asks for two things for the lungs, and nobody can wear both."],
+  sparks: ["error", "A tool that throws sparks stands at a step that is no hot work."],
   "bad-option": ["error", "An option or value on the command line that the range lacks."],
   "outside-library": ["error", "A path leaves the library."],
   "missing-glyph": ["error", "A character that no embedded font can draw."],

@@ -73,9 +73,7 @@ export function weldingOf(steps: readonly Step[], words: Words): Welding {
     tests: of("weld")
       .filter(({ key }) => !drilled.has(key))
       .map(other),
-    holes: of("drill")
-      .filter(({ key }) => !welded.has(key))
-      .map(other),
+    holes: of("bore").map(other),
   };
 }
 

@@ -205,7 +205,7 @@ function pieceItems(
   if (inline.is === "break") return [];
   const { style } = inline;
   if (inline.is === "text") {
-    const y = style.valign === "super" ? baseline - 0.33 * block.size : baseline;
+    const y = style.valign === "super" ? baseline - 0.24 * block.size : baseline;
     const { content } = inline;
     const { size, color } = style;
     return [{ is: "text", x, y, text, face, size, color, ...(content ? { content } : {}) }];

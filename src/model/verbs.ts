@@ -44,24 +44,27 @@ export interface Verb {
   pair?: string;
   /** The state word that a verb gives its object, as `needs` writes it. */
   gives?: string;
-  /** Of work: it makes sparks or a flame, it leaves something wet, it cannot be undone, it records. */
-  kind?: "hot" | "wet" | "destroys" | "records";
+  kinds?: readonly WorkKind[];
 }
 
-const kinds: Record<string, Verb["kind"]> = {
-  weld: "hot",
-  close: "hot",
-  tack: "hot",
-  dress: "hot",
-  prime: "wet",
-  paint: "wet",
-  seal: "wet",
-  coat: "wet",
-  drill: "destroys",
-  separate: "destroys",
-  measure: "records",
-  photograph: "records",
-  mark: "records",
+/** Of work: it makes sparks or a flame at the car, it leaves something wet, it cannot be undone, it records. */
+export type WorkKind = "hot" | "wet" | "destroys" | "records";
+
+const kinds: Record<string, readonly WorkKind[]> = {
+  weld: ["hot"],
+  close: ["hot"],
+  tack: ["hot"],
+  dress: ["hot"],
+  pilot: ["hot"],
+  drill: ["hot", "destroys"],
+  prime: ["wet"],
+  paint: ["wet"],
+  seal: ["wet"],
+  coat: ["wet"],
+  separate: ["destroys"],
+  measure: ["records"],
+  photograph: ["records"],
+  mark: ["records"],
 };
 
 const anything: readonly ObjectKind[] = [
@@ -82,8 +85,7 @@ function pair(off: string, back: string, effects: [Effect, Effect], on: ObjectKi
 
 function work(words: Record<string, string>): Table {
   const rows = Object.entries(words).map(([verb, gives]) => {
-    const kind = kinds[verb];
-    const row: Verb = { effect: "work", on: anything, gives, ...(kind ? { kind } : {}) };
+    const row: Verb = { effect: "work", on: anything, gives, kinds: kinds[verb] ?? [] };
     return [verb, row] as const;
   });
   return Object.fromEntries(rows);
@@ -113,7 +115,7 @@ export const verbs: Readonly<Table> = {
   ...pair("set-out", "clear-away", ["begin", "end"], "thing"),
   "leave-out": { effect: "leave-out", on: ["fixing"] },
   "leave-off": { effect: "leave-off", on: ["part"] },
-  "cut-out": { effect: "cut-off", on: ["part"], kind: "destroys" },
+  "cut-out": { effect: "cut-off", on: ["part"], kinds: ["destroys"] },
   "fit-new": { effect: "fit-new", on: ["part"] },
   move: { effect: "move", on: ["part", "thing"] },
   try: { effect: "prove", on: ["function"] },
@@ -123,6 +125,7 @@ export const verbs: Readonly<Table> = {
   ...work({
     apply: "applied",
     bare: "bare",
+    bore: "bored",
     centre: "centred",
     clamp: "clamped",
     clean: "cleaned",
@@ -188,9 +191,14 @@ export function effectOf(verb = ""): Effect | undefined {
   return verbs[verb]?.effect;
 }
 
+/** Whether a verb does work of this kind; drilling at the car is hot, boring at a bench away from it is not. */
+export function isOf(verb: string, kind: WorkKind): boolean {
+  return verbs[verb]?.kinds?.includes(kind) ?? false;
+}
+
 /** Whether work leaves solvent in the air. */
 export function givesVapour(verb: string): boolean {
-  return verbs[verb]?.kind === "wet" || ["wax", "wipe"].includes(verb);
+  return isOf(verb, "wet") || ["wax", "wipe"].includes(verb);
 }
 
 /** Whether a step puts a part in its place. */

@@ -1,4 +1,4 @@
-import { effectOf, givesVapour, verbs } from "../model/verbs.js";
+import { effectOf, givesVapour, isOf, verbs } from "../model/verbs.js";
 import { type Change, type Key, type Thing, type World, changeKey, keyOf } from "../model/world.js";
 import { workJoint } from "./joints.js";
 import { type State, type Tally, isAway, looseOf } from "./state.js";
@@ -69,9 +69,12 @@ const effects: Record<string, Apply> = {
   work: (state, key, change, world) => {
     reach(state, key, change.verb, world);
     const full = world.hot?.watch ?? 0;
-    if (verbs[change.verb]?.kind === "hot") state.hot = true;
-    if (change.verb === "watch" && (change.minutes ?? 0) >= full) state.hot = false;
-    if (givesVapour(change.verb)) staleTests(state, world);
+    if (isOf(change.verb, "hot")) state.hot = true;
+    if (change.verb === "watch" && (change.minutes ?? 0) >= full) {
+      state.hot = false;
+      forgetBeforeSparks("look-at", state, world);
+    }
+    if (givesVapour(change.verb)) forgetBeforeSparks("test", state, world);
     if (world.things.get(key)?.is === "joint") workJoint(state, key, change, world);
     if (looking.has(change.verb)) return;
     state.touched.add(key);
@@ -88,10 +91,13 @@ function reach(state: State, key: Key, verb: string, world: World): void {
   state.worked.set(key, reached);
 }
 
-/** What was tested before sparks must be tested again once something in the shop gave off solvent. */
-function staleTests(state: State, world: World): void {
+/**
+ * What holds for the sparks of one watch only: a test of the air until something in the shop gives off solvent,
+ * a look at the shields until the watch is over and nobody guards them.
+ */
+function forgetBeforeSparks(verb: string, state: State, world: World): void {
   for (const { key, state: wanted } of world.hot?.needs ?? [])
-    if (wanted === verbs["test"]?.gives) state.worked.get(key)?.delete(wanted);
+    if (wanted === verbs[verb]?.gives) state.worked.get(key)?.delete(wanted);
 }
 
 /** Work that only looks leaves a release as it is. */

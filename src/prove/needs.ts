@@ -27,8 +27,14 @@ const begun: Test = (state, key) => state.begun.has(key);
 
 type Test = (state: State, key: Key) => boolean;
 
+/** A fixing is off when the last one is out, a part when it is out of the way. */
+function isOut(state: State, key: Key): boolean {
+  const tally = state.tallies.get(key);
+  return tally ? tally.in <= 0 : isOff(state, key);
+}
+
 const tests: Readonly<Record<string, Test>> = {
-  off: isOff,
+  off: isOut,
   on: (state, key) => state.parts.get(key) === "on",
   eased: (state, key) => state.parts.get(key) !== "on",
   live: (state, key) => !state.isolated.has(key),

@@ -1,5 +1,5 @@
 import type { Step } from "../model/plan.js";
-import { stateWords, verbs } from "../model/verbs.js";
+import { isOf, stateWords, verbs } from "../model/verbs.js";
 import { type Key, type Need, type World, changeKey, keysOf } from "../model/world.js";
 import type { Scope, Visit } from "./closure.js";
 import type { RecipeStep } from "../model/recipe-step.js";
@@ -65,7 +65,7 @@ export function dutiesOf(
     step.does.map((change) => ({ change, origin: step.origin })),
   );
   const records = asked
-    .filter(({ step }) => step.phase === "record" && verbs[step.verb]?.kind === "records")
+    .filter(({ step }) => step.phase === "record" && isOf(step.verb, "records"))
     .flatMap(({ step }) => step.does.map((change) => ({ change, origin: step.origin })));
   return { needs, gates, duties, records };
 }

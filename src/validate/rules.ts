@@ -24,6 +24,7 @@ import { releases } from "./rules/releases.js";
 import { safetyNames } from "./rules/safety-names.js";
 import { semicolon } from "./rules/semicolon.js";
 import { shopNames } from "./rules/shop-names.js";
+import { sparks } from "./rules/sparks.js";
 import { twice } from "./rules/twice.js";
 import { twoInstructions } from "./rules/two-instructions.js";
 import { vagueWord } from "./rules/vague-word.js";
@@ -41,6 +42,7 @@ export const rules: readonly Rule[] = [
   options,
   releases,
   oneMask,
+  sparks,
   implausible,
   computedCritical,
   bareFigure,

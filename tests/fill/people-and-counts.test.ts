@@ -115,10 +115,13 @@ describe.each(repairs)("who is there and what is counted on $name", ({ opened, p
     const nights = steps.filter(({ checks }) => checks.length > 0);
     expect(pauses).toHaveLength(nights.length);
     const at = (n: string): number => steps.findIndex((step) => step.n === n);
-    const off = (n: string): boolean =>
-      steps
-        .slice(0, at(n))
-        .some(({ fixings, verb }) => fixings.length > 0 && effectOf(verb) === "out");
+    const off = (n: string): boolean => {
+      const isOut = new Map<string, boolean>();
+      for (const { verb, object, place } of steps.slice(0, at(n)).flatMap(({ does }) => does))
+        if (/^(out|in)$/.test(effectOf(verb) ?? ""))
+          isOut.set(`${object}@${place}`, effectOf(verb) === "out");
+      return [...isOut.values()].includes(true);
+    };
     nights.forEach(({ n, night }, i) => {
       const block = pauses[i]?.split("Block complete")[0] ?? "";
       const asks = block.includes("Two people count with the count sheet first");

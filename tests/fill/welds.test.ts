@@ -110,7 +110,9 @@ describe.each(repairs)("the weld sheet of $name", ({ opened, plan }) => {
       plan.steps.filter((step) => step.verb === verb && step.does.some(isJoint)).map(({ n }) => n);
     const keys = joints.map(({ key }) => key.split("@")[0]);
     const isJoint = ({ object }: { object: string }) => keys.includes(object);
-    expect(map).toContain("Before the first weld: draw the outline of the new panel");
+    expect(map).toContain(
+      "At the step that says so, and before the first weld of the panel at the latest: draw the outline of the new panel",
+    );
     const [, welded = ""] = /At ([\d, to]+): write its number/.exec(map) ?? [];
     for (const n of at("weld")) expect(lists(welded, n), n).toBe(true);
     joints.forEach(({ name, welded: back }, i) => {

@@ -24,6 +24,10 @@ reads?: ("length" | "torque" | "temperature" | "resistance" | "light" | "share")
  */
 sized?: ("pilot-hole" | "plug-hole" | "sheet" | "torque" | "gap" | "length" | "distance" | "time" | "temperature" | "count" | "tolerance" | "current" | "film" | "light" | "voltage" | "resistance" | "pressure" | "flow" | "shade")
 /**
+ * It throws sparks: at the car only a verb of hot work may use it, and 'bore' at a bench outside the radius.
+ */
+sparks?: boolean
+/**
  * What serves in its place.
  */
 instead?: string

@@ -1,4 +1,4 @@
-import { verbs } from "../../model/verbs.js";
+import { isOf } from "../../model/verbs.js";
 import { changeKey } from "../../model/world.js";
 import { type Breach, type Law, type Moment, breachIf } from "../law.js";
 import { lacking } from "../needs.js";
@@ -14,7 +14,7 @@ export const hotWork: Law = {
 };
 
 function beforeSparks({ world, state, change }: Moment): Breach[] {
-  if (verbs[change.verb]?.kind !== "hot") return [];
+  if (!isOf(change.verb, "hot")) return [];
   if (!world.hot) return [{ message: "the range does not say what must be so before hot work" }];
   return lacking(world.hot.needs, state).map(({ key, state: wanted, origin }) => ({
     message: `'${changeKey(change)}' makes sparks, and '${key}' is not ${wanted}`,

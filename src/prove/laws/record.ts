@@ -1,4 +1,4 @@
-import { verbs } from "../../model/verbs.js";
+import { isOf } from "../../model/verbs.js";
 import { changeKey } from "../../model/world.js";
 import type { Breach, Law } from "../law.js";
 import { breachIf } from "../law.js";
@@ -9,7 +9,7 @@ export const record: Law = {
   code: "record",
   name: "Record before destroy",
   before: ({ world, state, change, thing }): Breach[] => {
-    if (verbs[change.verb]?.kind !== "destroys" || !["joint", "part"].includes(thing.is)) return [];
+    if (!isOf(change.verb, "destroys") || !["joint", "part"].includes(thing.is)) return [];
     const missing = world.records.filter((one) => !state.done.has(changeKey(one.change)));
     return [
       ...breachIf(

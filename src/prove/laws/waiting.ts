@@ -1,4 +1,4 @@
-import { verbs } from "../../model/verbs.js";
+import { isOf } from "../../model/verbs.js";
 import { changeKey } from "../../model/world.js";
 import { type Breach, type Law, type Moment, breachIf } from "../law.js";
 import { lacking } from "../needs.js";
@@ -13,7 +13,7 @@ export const waiting: Law = {
 };
 
 function wet({ step, change }: Moment): Breach[] {
-  const curing = verbs[change.verb]?.kind === "wet" && step.wait === "";
+  const curing = isOf(change.verb, "wet") && step.wait === "";
   return breachIf(curing, `'${changeKey(change)}' says no time to wait after it`);
 }
 

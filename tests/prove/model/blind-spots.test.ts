@@ -99,6 +99,12 @@ const spots: Spot[] = [
     law: 13,
   },
   {
+    name: "sparks fly after a watch, and nobody looked at the shields again",
+    job: weld,
+    steps: after(weld, "drill", { verb: "watch", object: "fire", minutes: 60 }),
+    law: 9,
+  },
+  {
     name: "the holes are closed before they are drilled",
     job: weld,
     steps: weld.steps
@@ -163,12 +169,17 @@ describe("what the model of the laws showed the prover", () => {
     expect(broken(belt, steps)).toEqual([]);
   });
 
-  it("is allowed: the test piece is watched after its release", () => {
-    const steps = after(weld, "peel", { verb: "watch", object: "test-piece", minutes: 60 });
+  it("is allowed: the test piece is watched after its release, and all is looked at again", () => {
     const late = weld.steps.findIndex(({ verb }) => verb === "weld");
-    const watched = steps.find((step) =>
-      step.does.some(({ object, verb }) => verb === "watch" && object === "test-piece"),
+    const again = after(
+      weld,
+      "peel",
+      { verb: "watch", object: "test-piece", minutes: 60 },
+      { verb: "look-at", object: "behind" },
     );
-    expect(broken(weld, weld.steps.toSpliced(late, 0, ...(watched ? [watched] : [])))).toEqual([]);
+    const peeled = again.findIndex(({ verb }) => verb === "peel");
+    const added = again.slice(peeled + 1, peeled + 3);
+    expect(added.map(({ verb }) => verb)).toEqual(["watch", "look-at"]);
+    expect(broken(weld, weld.steps.toSpliced(late, 0, ...added))).toEqual([]);
   });
 });

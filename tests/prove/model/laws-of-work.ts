@@ -38,7 +38,7 @@ function isUninspected(tale: Tale, { key, holders }: Thing): boolean {
  * destroyed is recorded first" (DEVELOPERS.md) is broken then too.
  */
 export function record(tale: Tale): boolean {
-  const first = tale.events.find(({ kind }) => kind === "destroys");
+  const first = tale.events.find(({ kinds }) => kinds.includes("destroys"));
   return (
     first !== undefined &&
     (tale.world.records.length === 0 ||
@@ -53,12 +53,14 @@ export function record(tale: Tale): boolean {
  */
 export function hotWork(tale: Tale): boolean {
   const { hot } = tale.world;
-  const sparks = tale.events.filter(({ kind }) => kind === "hot");
+  const sparks = tale.events.filter(({ kinds }) => kinds.includes("hot"));
   if (sparks.length > 0 && hot === undefined) return true;
   const unsafe = ({ at }: Event): boolean =>
     hot?.needs.some(
       ({ key, state }) =>
-        !isSo(tale, key, state, at) || (state === "tested" && isStale(tale, key, at)),
+        !isSo(tale, key, state, at) ||
+        (state === "tested" && isStale(tale, key, at)) ||
+        (state === "seen" && isUnguarded(tale, key, at)),
     ) ?? false;
   const closes = ({ effect, thing }: Event): boolean =>
     effect === "on" ||
@@ -78,12 +80,22 @@ function isStale(tale: Tale, key: string, at: number): boolean {
   return tale.events.some((one) => one.at > tested && one.at < at && solvents.includes(one.verb));
 }
 
+/** A look at what the sparks can reach says nothing once the watch that guarded it is over. */
+function isUnguarded(tale: Tale, key: string, at: number): boolean {
+  const looked = tale.named(key, "look-at", at).at(-1)?.at ?? -1;
+  const full = tale.world.hot?.watch ?? 0;
+  return tale.events.some(
+    (one) =>
+      one.at > looked && one.at < at && one.verb === "watch" && (one.change.minutes ?? 0) >= full,
+  );
+}
+
 const solvents = ["prime", "paint", "seal", "coat", "wax", "wipe"];
 
 /** Sparks have flown before this place, and no watch of the full time stands between. */
 function isHot(tale: Tale, at: number): boolean {
   const full = tale.world.hot?.watch ?? 0;
-  const spark = tale.events.findLast((one) => one.at < at && one.kind === "hot");
+  const spark = tale.events.findLast((one) => one.at < at && one.kinds.includes("hot"));
   return (
     spark !== undefined &&
     !tale.events.some(
@@ -105,7 +117,7 @@ export function waiting(tale: Tale): boolean {
     (openedJoints(tale).some((key) => isOpen(tale, key, at)) && !stands(tale, at));
   const nights = tale.events.filter(({ step }) => step.night);
   return (
-    tale.events.some(({ kind, step }) => kind === "wet" && step.wait === "") ||
+    tale.events.some(({ kinds, step }) => kinds.includes("wet") && step.wait === "") ||
     nights.some(({ verb, at }) => verb !== "pause" || unsafe(at))
   );
 }

@@ -88,7 +88,7 @@ function functionsOf(parts: readonly PartSeed[]): Entries {
 function rulesOf({ brace, reading }: Seed): object {
   return {
     "hot-work": {
-      needs: ["power isolated", "p0 off", "extinguisher set", "air tested"],
+      needs: ["power isolated", "p0 off", "extinguisher set", "air tested", "behind seen"],
       watch: minutes(60),
     },
     structural: {

@@ -64,7 +64,7 @@ function stripOf(one: PartSeed, i: number): Steps {
     ...(one.screws > 0 ? [{ undo: `s${i}`, ...needs }] : []),
     ...(one.clips > 0 ? [{ unclip: `c${i}` }] : []),
     ...(one.plug ? [{ unplug: `w${i}` }] : []),
-    ...(one.hook ? [{ unhook: `h${i}` }] : []),
+    ...(one.hook ? [{ unhook: `h${i}`, ...(one.screws > 0 ? { needs: [`s${i} off`] } : {}) }] : []),
     { "lift-out": `p${i}` },
   ];
 }
@@ -79,7 +79,17 @@ function forget({ forgets, nights }: Seed, steps: Steps): Steps {
 
 function repair(seed: Seed): object {
   const weld = seed.job === "weld";
-  const names = ["stands", "strut", "gap", "extinguisher", "fire", "test-piece", "mat", "air"];
+  const names = [
+    "stands",
+    "strut",
+    "gap",
+    "extinguisher",
+    "fire",
+    "test-piece",
+    "mat",
+    "air",
+    "behind",
+  ];
   return {
     recipe: "work",
     name: "Work",
@@ -131,6 +141,7 @@ function welding({ welds }: Seed): Steps {
     { "set-out": "extinguisher" },
     { prime: "mat", wait: minutes(10) },
     { test: "air" },
+    { "look-at": "behind" },
     { drill: "seam", count: welds, of: "welds" },
     { separate: "seam" },
     { "cut-out": "panel" },

@@ -79,7 +79,9 @@ export function outOfTurn(tale: Tale, off: Effect, back: Effect): boolean {
 export function isSo(tale: Tale, key: Key, word: string, at: number): boolean {
   switch (word) {
     case "off":
-      return ["off", "trial"].includes(whereIs(tale, key, at));
+      return tale.world.things.get(key)?.is === "fixing"
+        ? countIn(tale, key, at) <= 0
+        : ["off", "trial"].includes(whereIs(tale, key, at));
     case "on":
       return whereIs(tale, key, at) === "on";
     case "eased":

@@ -17,7 +17,7 @@ export interface Event {
   thing: Thing | undefined;
   verb: string;
   effect: Effect | undefined;
-  kind: Verb["kind"];
+  kinds: NonNullable<Verb["kinds"]>;
   step: Step;
 }
 
@@ -52,7 +52,7 @@ export class Tale {
       .map(({ step, change }, at) => {
         const key = keyOf(change.object, change.place);
         const row = verbs[change.verb];
-        const facts = { effect: row?.effect, kind: row?.kind, verb: change.verb };
+        const facts = { effect: row?.effect, kinds: row?.kinds ?? [], verb: change.verb };
         return { at, change, key, thing: world.things.get(key), step, ...facts };
       });
   }
