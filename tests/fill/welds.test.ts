@@ -104,6 +104,14 @@ describe.each(repairs)("the weld sheet of $name", ({ opened, plan }) => {
     expect(text).toMatch(/Computed by: table by sheet and joint.*Power source manuals/);
   });
 
+  it("says in which order the joints are welded, in the words of their steps", () => {
+    const [, order = ""] = /In this order(.*?)Holes in the new panel/.exec(text) ?? [];
+    const wanted = joints.map(({ welded }) => plan.steps.find(({ n }) => n === welded?.n));
+    const places = wanted.map((step) => order.indexOf(`${step?.n} ${step?.says.slice(0, 20)}`));
+    expect(places).not.toContain(-1);
+    expect(order).not.toContain("[object");
+  });
+
   it("says what is drawn on the map, and at which steps", () => {
     const map = text.slice(text.indexOf("Map of the welds"));
     const at = (verb: string) =>

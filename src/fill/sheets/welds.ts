@@ -23,6 +23,7 @@ export const welds: Sheet = {
       all: totalsOf(welding.joints),
       settings: settingsOf(input.steps, words),
       notes: notesOf(input.steps),
+      order: orderOf(input.steps, welding.joints),
       closed: closedOf(input.steps),
       map: mapOf(input.steps, welding.joints, words),
       holds: weldHolds(input.steps, welding.joints),
@@ -71,6 +72,15 @@ function notesOf(steps: readonly Step[]): { n: string; noteHtml: string }[] {
   return tests
     .slice(0, 1)
     .flatMap(({ n, note, figures }) => (note ? [{ n, noteHtml: marked(note, figures) }] : []));
+}
+
+/** How each joint is welded, in the order of the plan. */
+function orderOf(
+  steps: readonly Step[],
+  joints: readonly Joint[],
+): { n: string; saysHtml: string }[] {
+  const welded = new Set(joints.map((joint) => joint.welded?.n));
+  return steps.filter(({ n }) => welded.has(n)).map(saidOf);
 }
 
 /** At which steps the map is drawn on: where welds are made and stray holes closed. */

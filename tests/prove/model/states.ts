@@ -38,6 +38,13 @@ export function letsGo(tale: Tale, key: Key, at: number): boolean {
   return thing?.is === "fixing" ? countIn(tale, key, at) <= 0 : isParted(tale, key, at);
 }
 
+/** A fixing is out to the last one; a part is off, or in on trial. */
+function isOut(tale: Tale, key: Key, at: number): boolean {
+  return tale.world.things.get(key)?.is === "fixing"
+    ? countIn(tale, key, at) <= 0
+    : ["off", "trial"].includes(whereIs(tale, key, at));
+}
+
 export function isParted(tale: Tale, key: Key, at: number): boolean {
   return tale.last(key, at, "part-join", "make-join")?.effect === "part-join";
 }
@@ -79,9 +86,7 @@ export function outOfTurn(tale: Tale, off: Effect, back: Effect): boolean {
 export function isSo(tale: Tale, key: Key, word: string, at: number): boolean {
   switch (word) {
     case "off":
-      return tale.world.things.get(key)?.is === "fixing"
-        ? countIn(tale, key, at) <= 0
-        : ["off", "trial"].includes(whereIs(tale, key, at));
+      return isOut(tale, key, at);
     case "on":
       return whereIs(tale, key, at) === "on";
     case "eased":
