@@ -1,7 +1,7 @@
 import { allMessages } from "../messages.js";
 import { questionsOf } from "../questions.js";
 import { type Sheet, type SheetInput, headOf } from "../sheet.js";
-import { skillsOf } from "../skills.js";
+import { type Skill, skillsOf } from "../skills.js";
 import { holdsOf } from "../stops.js";
 
 /** What a trainee learns on the job, how far they came, and who says so; never a release of a hold. */
@@ -10,12 +10,18 @@ export const apprentice: Sheet = {
   applies: ({ steps }) => steps.length > 0,
   view: (input, words) => ({
     ...headOf(input),
-    skills: skillsOf(input.steps, holdsOf(input.steps), words),
+    ...taskViews(skillsOf(input.steps, holdsOf(input.steps), words)),
     questions: questionsOf(input.brief, input.steps, words),
     dangers: dangersOf(input),
     welds: input.steps.some(({ verb }) => verb === "weld"),
   }),
 };
+
+/** The tasks, and once more by name alone those that a trainee may come to do alone. */
+function taskViews(skills: readonly Skill[]): { skills: readonly Skill[]; alone: string[] } {
+  const free = skills.filter(({ neverAlone, holdsOnly }) => neverAlone === "" && !holdsOnly);
+  return { skills, alone: free.map(({ title, sides }) => (sides ? `${title}, ${sides}` : title)) };
+}
 
 /** Every danger of the job once, with all ways to avoid it that are said of it. */
 function dangersOf(input: SheetInput): { hazard: string; avoid: string }[] {
