@@ -17,9 +17,11 @@ export const apprentice: Sheet = {
   }),
 };
 
-/** The tasks, and once more by name alone those that a trainee may come to do alone. */
+/** The tasks, and once more by name alone the parts that a trainee may come to take off and put back alone. */
 function taskViews(skills: readonly Skill[]): { skills: readonly Skill[]; alone: string[] } {
-  const free = skills.filter(({ neverAlone, holdsOnly }) => neverAlone === "" && !holdsOnly);
+  const free = skills.filter(
+    ({ neverAlone, holdsOnly, phase }) => neverAlone === "" && !holdsOnly && phase === "",
+  );
   return { skills, alone: free.map(({ title, sides }) => (sides ? `${title}, ${sides}` : title)) };
 }
 
