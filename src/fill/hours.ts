@@ -49,6 +49,8 @@ export interface Added {
   nights: number;
   /** The likely work and the waits with a known time, as if each waited for the one before. */
   inRow: string;
+  /** Days of eight hours for the likely work, and days of 24 hours for those waits, each rounded up. */
+  days: { work: number; wait: number };
 }
 
 /** The blocks of each part of a job added up, in the order of the blocks. */
@@ -81,8 +83,12 @@ export function addedUp(title: string, blocks: readonly Block[], { phrases }: Wo
     unknown: waits.length - spans.length,
     nights: sum(blocks.map(({ nights }) => nights.length)),
     inRow: range(likely + waited(0), likely + waited(1)),
+    days: { work: Math.ceil(likely / day.work), wait: Math.ceil(waited(0) / day.wait) },
   };
 }
+
+/** Minutes of work and of waiting to a day. */
+const day = { work: 8 * 60, wait: 24 * 60 };
 
 /** Minutes as hours and minutes: '7:48'. */
 function clock(minutes: number): string {

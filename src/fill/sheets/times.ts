@@ -21,22 +21,9 @@ export const times: Sheet = {
       parts: partsOf(rows, words),
       all: addedUp("", rows, words),
       known: knownWaits(steps),
-      days: daysOf(rows),
     };
   },
 };
-
-/** Hours of work to a day, and minutes to a day of waiting. */
-const day = { work: 8 * 60, wait: 24 * 60 };
-
-/** Days at eight hours of likely work, and days of the printed waits, each rounded up. */
-function daysOf(rows: readonly Row[]): { work: number; wait: number } {
-  const waits = rows.flatMap((row) => row.waits.map(({ minutes }) => minutes?.[0] ?? 0));
-  return {
-    work: Math.ceil(sum(rows.map(({ likely }) => likely)) / day.work),
-    wait: Math.ceil(sum(waits) / day.wait),
-  };
-}
 
 interface Row extends Block {
   title: string;
