@@ -1,5 +1,5 @@
 import type { Message, Step } from "../model/plan.js";
-import { gravestFirst, messageKey, says } from "./messages.js";
+import { messageKey, says, signalWords } from "./messages.js";
 
 /** A safety message as it stands before a step, or before several that follow one another. */
 export interface Guard extends Message {
@@ -8,30 +8,51 @@ export interface Guard extends Message {
   upTo?: string;
 }
 
+/** The messages of one signal word before a step: those said whole, and those that stand whole before and are said in short. */
+export interface Guards {
+  word: Message["word"];
+  whole: readonly Guard[];
+  again: readonly Guard[];
+}
+
 /** The most steps that one message speaks for: they stay in sight of it (the number is ours). */
-const most = 5;
+const most = 6;
 
 /**
  * The messages before each step of a run. One that guards steps in a row is said before the first of them, with
- * their numbers (ANSI Z535.6, section safety message, from memory); after a hold or a pause it is said again.
+ * their numbers (ANSI Z535.6, section safety message, from memory). Where it is needed later in the run it is said
+ * in short, if it has a short form; after a pause, where somebody else may go on, it is said whole again.
  */
-export function guardsOf(run: readonly Step[]): Map<string, Guard[]> {
-  const guards = new Map<string, Guard[]>();
+export function guardsOf(run: readonly Step[]): Map<string, Guards[]> {
+  const guards = new Map<string, Guards[]>();
   const spoken = new Map<string, number>();
+  const whole = new Set<string>();
   for (const [at, step] of run.entries()) {
-    const mine = gravestFirst(step.messages).filter(
-      (one) => (spoken.get(messageKey(one)) ?? -1) < at,
-    );
-    guards.set(
-      step.id,
-      mine.map((message) => {
-        const end = lastGuarded(run, at, message);
-        spoken.set(messageKey(message), end);
-        return end === at ? message : { ...message, from: step.n, upTo: run[end]?.n ?? "" };
-      }),
-    );
+    const mine = step.messages.filter((one) => (spoken.get(messageKey(one)) ?? -1) < at);
+    const inShort = mine.filter((one) => one.again !== undefined && whole.has(messageKey(one)));
+    const guarded = (message: Message): Guard => {
+      const end = lastGuarded(run, at, message);
+      spoken.set(messageKey(message), end);
+      return end === at ? message : { ...message, from: step.n, upTo: run[end]?.n ?? "" };
+    };
+    guards.set(step.id, groupsOf(mine, inShort, guarded));
+    for (const message of mine) whole.add(messageKey(message));
+    if (step.checks.length > 0) whole.clear();
   }
   return guards;
+}
+
+function groupsOf(
+  messages: readonly Message[],
+  inShort: readonly Message[],
+  guarded: (message: Message) => Guard,
+): Guards[] {
+  return signalWords.flatMap((word) => {
+    const mine = messages.filter((one) => one.word === word);
+    const whole = mine.filter((one) => !inShort.includes(one)).map(guarded);
+    const again = mine.filter((one) => inShort.includes(one)).map(guarded);
+    return mine.length > 0 ? [{ word, whole, again }] : [];
+  });
 }
 
 function lastGuarded(run: readonly Step[], at: number, message: Message): number {

@@ -2,7 +2,8 @@ import type { Brief, Message, Step } from "../model/plan.js";
 import { type Words, fillIn } from "../model/words.js";
 import { stepList } from "./step-list.js";
 
-const order = ["danger", "warning", "caution", "notice"];
+/** The signal words, gravest first (MIL-DTL-23618H 3.1.5.3d). */
+export const signalWords = ["danger", "warning", "caution", "notice"] as const;
 
 /** What the messages of a job are gathered from. */
 interface Job {
@@ -10,9 +11,9 @@ interface Job {
   steps: readonly Step[];
 }
 
-/** Safety messages with the gravest signal word first, each word's in the order given (MIL-DTL-23618H 3.1.5.3d). */
-export function gravestFirst(messages: readonly Message[]): Message[] {
-  return order.flatMap((word) => messages.filter((message) => message.word === word));
+/** Safety messages with the gravest signal word first, each word's in the order given. */
+function gravestFirst(messages: readonly Message[]): Message[] {
+  return signalWords.flatMap((word) => messages.filter((message) => message.word === word));
 }
 
 /** What makes a message the same as another; one other word makes another message. */

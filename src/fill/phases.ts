@@ -3,7 +3,7 @@ import { type Brief, type Phase, type Step, phases } from "../model/plan.js";
 import { effectOf } from "../model/verbs.js";
 import { type Words, fillIn } from "../model/words.js";
 import { bagKey, bagsOf } from "./bags.js";
-import { type Guard, guardsOf } from "./guards.js";
+import { type Guards, guardsOf } from "./guards.js";
 import { countsFirst } from "./moments.js";
 import { crewOf, peopleAt } from "./people.js";
 import { remindersOf } from "./reminders.js";
@@ -39,7 +39,7 @@ export function phasesOf(input: SheetInput, words: Words): PhaseView[] {
   const totals = { bags: String(bags.size), off: String(sum(input.count.map((line) => line.off))) };
   const done = input.steps.findIndex((step) => step.id === input.resume?.reached);
   const left = input.steps.slice(done + 1);
-  const view = (step: Step, guards: readonly Guard[]): StepView => {
+  const view = (step: Step, guards: readonly Guards[]): StepView => {
     const { hold = 0, pause = 0 } = numbers.get(step.id) ?? {};
     const around = {
       brief: input.brief,
@@ -91,7 +91,7 @@ function blockView(
   brief: Brief,
   words: Words,
   bags: ReadonlyMap<string, number>,
-  view: (step: Step, guards: readonly Guard[]) => StepView,
+  view: (step: Step, guards: readonly Guards[]) => StepView,
 ): BlockView {
   const [first] = run;
   const bag = first && bags.get(bagKey(first));

@@ -5,7 +5,7 @@ import { type CountLine, countLines, joinsOf } from "./count-lines.js";
 import { effectOf } from "../model/verbs.js";
 import { type Words, fillIn } from "../model/words.js";
 import { fixingsAreOff } from "./bags.js";
-import type { Guard } from "./guards.js";
+import type { Guards } from "./guards.js";
 import type { CloseUpView, ReminderView } from "./reminders.js";
 import { againAt } from "./stops.js";
 import { figureHtml, markHtml, marked } from "./marks.js";
@@ -22,7 +22,7 @@ export interface StepView {
   n: string;
   /** What the step's box says aloud. */
   done: string;
-  messages: readonly Guard[];
+  guards: readonly Guards[];
   saysHtml: string;
   tools: string;
   uses: string;
@@ -82,7 +82,7 @@ export interface PauseView {
 export interface Around {
   brief: Brief;
   /** The messages that are said before it. */
-  guards: readonly Guard[];
+  guards: readonly Guards[];
   bag: number | undefined;
   holdNumber: number;
   pauseNumber: number;
@@ -112,7 +112,7 @@ export function stepView(step: Step, around: Around): StepView {
   return {
     n: step.n,
     done: fillIn(words.phrases["step-done"] ?? "", { n: step.n }),
-    messages: around.guards,
+    guards: around.guards,
     saysHtml: marked(step.says, step.figures),
     tools: step.tools.map(toolName).join(", "),
     uses: step.uses.map((use) => supplyName(use.consumable)).join(", "),

@@ -19,6 +19,8 @@ export interface Message {
   hazard: string;
   avoid: string;
   consequence: string;
+  /** What to do, in short, where the message stands whole before in the same block. */
+  again?: string;
   where?: string;
   /** What to wear against it. */
   wear?: readonly Wear[];

@@ -88,6 +88,10 @@ word: ("danger" | "warning" | "caution" | "notice")
 hazard: string
 avoid: string
 consequence: string
+/**
+ * What to do, in short, for the later steps of a block whose head has the whole message.
+ */
+again?: string
 where?: string
 /**
  * What to wear against it, by its name in a catalog.

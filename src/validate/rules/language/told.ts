@@ -1,5 +1,6 @@
 import type { Library } from "../../../model/library.js";
 import type { Path, Source } from "../../../model/source.js";
+import type { WrittenMessage } from "../../../model/wear.js";
 import { type Placed, stepsOf } from "../../../model/recipe-steps.js";
 import { type PlacedText, textsOf } from "../../texts.js";
 import { describedInCatalog, describedInRange, describedInRecipe } from "./described.js";
@@ -24,6 +25,7 @@ const uses: Readonly<Record<string, Use>> = {
   note: "note",
   hazard: "hazard",
   avoid: "avoid",
+  again: "avoid",
   consequence: "hazard",
 };
 
@@ -59,10 +61,10 @@ function warningsOf({ step, path }: Placed): PlacedText[] {
 }
 
 function textsOfMessage(
-  { hazard, avoid, consequence }: Readonly<Record<"hazard" | "avoid" | "consequence", string>>,
+  { hazard, avoid, again = "", consequence }: WrittenMessage,
   path: Path,
 ): PlacedText[] {
-  return Object.entries({ hazard, avoid, consequence }).map(([key, text]) => ({
+  return Object.entries({ hazard, avoid, again, consequence }).map(([key, text]) => ({
     text,
     path: [...path, key],
   }));
