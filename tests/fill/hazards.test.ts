@@ -36,6 +36,14 @@ describe.each(repairs)("the hazard sheet of $name", ({ opened, plan }) => {
     for (const { avoid } of messages) expect(both).toContain(`${known.hazard}. ${avoid}`);
   });
 
+  it("says how far from sparks nothing may burn, how long is watched after them, and at which steps", () => {
+    const far = plan.steps.find(({ says }) => says.includes("11 m"));
+    const watch = plan.steps.find(({ verb }) => verb === "watch");
+    // 35 ft: NFPA 51B-2019; 60 min: the longest watch of the codes in the table of the fire watch.
+    expect(text).toMatch(new RegExp(`nearer to them than 35\\s?ft, 11\\s?m \\(step ${far?.n}\\)`));
+    expect(text).toMatch(new RegExp(`stays 60\\s?min after the last one \\(step ${watch?.n}\\)`));
+  });
+
   it("puts the gravest first", () => {
     const words = [...html.matchAll(/class="message (\w+)"/g)].map((match) => match[1] ?? "");
     const order = ["danger", "warning", "caution", "notice"];

@@ -30,6 +30,7 @@ export const checklist: Sheet = {
       hazards: input.printed.includes("hazards"),
       gather: input.printed.includes("gather"),
       worth: input.printed.includes("worth"),
+      welds: input.printed.includes("welds"),
       apprentice: input.printed.includes("apprentice"),
     },
     hours: hoursOf(input.steps),

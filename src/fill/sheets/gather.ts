@@ -11,6 +11,7 @@ export const gather: Sheet = {
     ...headOf(input),
     gather: gatherOf(input.brief, input.steps, words),
     ...peopleOf(input.steps),
+    settings: input.printed.includes("welds"),
     coated: input.steps.some(({ verb }) => givesVapour(verb)),
   }),
 };

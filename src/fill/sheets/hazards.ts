@@ -1,8 +1,11 @@
+import type { FigureSource } from "../../model/figure.js";
 import type { Step } from "../../model/plan.js";
 import type { Words } from "../../model/words.js";
 import { allMessages, placedMessages } from "../messages.js";
 import { type Sheet, headOf } from "../sheet.js";
+import { waitHtml } from "../step-view.js";
 import { signs, stepsOfSign } from "../signs.js";
+import { marked } from "../marks.js";
 import { glovesIn, wornIn } from "../wear.js";
 
 /** Every hazard of the job once, what to wear, where help is, and who permits. */
@@ -12,6 +15,7 @@ export const hazards: Sheet = {
   view: (input, words) => ({
     ...headOf(input),
     welding: input.steps.some(({ verb }) => verb === "weld"),
+    sparks: sparksOf(input.steps),
     messages: placedMessages(input, words),
     worn: wornIn(input.steps, words),
     gloves: glovesIn(input.steps, words),
@@ -22,6 +26,30 @@ export const hazards: Sheet = {
     unhung: signsOf("", false, input.steps, words),
   }),
 };
+
+/** How far from sparks nothing may burn and how long somebody watches after them, with the first step of each. */
+function sparksOf(steps: readonly Step[]): object | undefined {
+  const far = steps.find((step) => step.figures.some(isOfFireWatch));
+  const radii = far?.figures.filter(isOfFireWatch) ?? [];
+  const watch = steps.find(({ waitSource }) => waitSource && isFireWatch(waitSource));
+  return (
+    far &&
+    watch && {
+      far: far.n,
+      radiusHtml: marked(radii.map(({ text }) => text).join(", "), radii),
+      watch: watch.n,
+      timeHtml: waitHtml(watch),
+    }
+  );
+}
+
+function isOfFireWatch({ source }: { source: FigureSource }): boolean {
+  return isFireWatch(source);
+}
+
+function isFireWatch(source: FigureSource): boolean {
+  return typeof source !== "string" && "figure" in source && source.figure === "fire-watch";
+}
 
 interface SignView {
   code: string;
