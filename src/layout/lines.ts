@@ -196,6 +196,9 @@ function setLine(
   }
 }
 
+/** A superscript stands higher by so much of the size of its line (the number is ours). */
+const superscriptRise = 0.24;
+
 function pieceItems(
   { inline, text, face }: Piece,
   x: number,
@@ -205,7 +208,7 @@ function pieceItems(
   if (inline.is === "break") return [];
   const { style } = inline;
   if (inline.is === "text") {
-    const y = style.valign === "super" ? baseline - 0.24 * block.size : baseline;
+    const y = style.valign === "super" ? baseline - superscriptRise * block.size : baseline;
     const { content } = inline;
     const { size, color } = style;
     return [{ is: "text", x, y, text, face, size, color, ...(content ? { content } : {}) }];

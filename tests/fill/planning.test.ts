@@ -19,6 +19,22 @@ describe.each(repairs)("the planning sheets of $name", ({ opened, plan }) => {
     expect(checked).toEqual(planned);
   });
 
+  it("the time plan says in which block somebody must come to release a hold", () => {
+    const rows = filled("times", opened, plan).split('<tr data-about="steps ').slice(1);
+    const place = new Map(plan.steps.map((step, i) => [step.n, i]));
+    const at = (n = ""): number => place.get(n) ?? Number.NaN;
+    const holds = plan.steps.flatMap(({ n, hold }) => (hold ? [{ n, role: hold.role }] : []));
+    expect(holds.length).toBeGreaterThan(20);
+    for (const [i, { n, role }] of holds.entries()) {
+      const row = rows.find((one) => {
+        const [, from, to] = /^([\d.]+) to ([\d.]+)"/.exec(one) ?? [];
+        return at(from) <= at(n) && at(n) <= at(to);
+      });
+      expect(seen(row ?? "")).toContain(`hold ${i + 1}, step ${n}`);
+      expect(seen(row ?? "")).toContain(`${role} must come:`);
+    }
+  });
+
   it("the time plan covers every step once and adds up", () => {
     const html = filled("times", opened, plan);
     const rows = [

@@ -6,7 +6,7 @@ import { crewOf, peopleAt } from "../people.js";
 import { runsOf } from "../runs.js";
 import { type Sheet, headOf, sum } from "../sheet.js";
 import { waitHtml } from "../step-view.js";
-import { type Stop, stopsOf } from "../stops.js";
+import { type NumberedHold, type Stop, byRole, holdsOf, stopsOf } from "../stops.js";
 
 /** How long each block of the work takes hands on, its waits added up apart, and where the work may be left. */
 export const times: Sheet = {
@@ -36,16 +36,18 @@ interface Row extends Block {
   waits: { n: string; minutes?: [number, number]; knownHtml: string }[];
   /** The pause points in it at which the work may be left for the night. */
   nights: Stop[];
+  /** Who must come to it, and for which holds. */
+  releases: { role: string; holds: NumberedHold[] }[];
 }
 
 /** One row for each run of steps of one task, side, stage and phase. */
 function rowsOf(steps: readonly Step[], words: Words): Row[] {
-  const nights = stopsOf(steps).filter(({ night }) => night);
+  const stops = { nights: stopsOf(steps).filter(({ night }) => night), holds: holdsOf(steps) };
   const counts = countsFirst(steps, words);
   return runsOf(steps).flatMap((run) => {
     const [first] = run;
     const people = run.map((step) => peopleAt(step.people, counts.has(step.n)));
-    return first ? [rowOf(first, run, people, nights, words)] : [];
+    return first ? [rowOf(first, run, people, stops, words)] : [];
   });
 }
 
@@ -53,10 +55,11 @@ function rowOf(
   first: Step,
   run: readonly Step[],
   people: readonly number[],
-  nights: readonly Stop[],
+  { nights, holds }: { nights: readonly Stop[]; holds: readonly NumberedHold[] },
   { phases, sides }: Words,
 ): Row {
   const minutes = (i: 0 | 1 | 2): number => Math.round(sum(run.map((step) => step.minutes[i])));
+  const isIn = ({ n }: { n: string }): boolean => run.some((step) => step.n === n);
   return {
     phase: phases[first.phase] ?? first.phase,
     title: first.title,
@@ -68,7 +71,8 @@ function rowOf(
     high: minutes(2),
     people: crewOf(people),
     waits: run.filter(({ wait }) => wait !== "").map(waitOf),
-    nights: nights.filter(({ n }) => run.some((step) => step.n === n)),
+    nights: nights.filter(isIn),
+    releases: byRole(holds.filter(isIn)),
   };
 }
 
