@@ -48,8 +48,8 @@ function framed(box: Box, width: number, inner: Laid, height: number): Laid {
     items: [
       ...frame(style, width, height),
       ...(box.field ? [cellField(box.field, width, height)] : []),
-      ...moved(inner.items, left, down),
     ],
+    inside: [{ laid: inner, x: left, y: down }],
   };
 }
 
@@ -67,15 +67,6 @@ export function insets({ padding, border }: Style): Sides<number> {
   ];
 }
 
-/** Items moved right and down. */
-export function moved(items: readonly Item[], dx: number, dy: number): Item[] {
-  return items.map((item) =>
-    item.is === "line"
-      ? { ...item, x: item.x + dx, y: item.y + dy, x2: item.x2 + dx, y2: item.y2 + dy }
-      : { ...item, x: item.x + dx, y: item.y + dy },
-  );
-}
-
 function setContent(box: Box, width: number, report: Report): Laid {
   if (box.style.display === "grid") return setGrid(box, width, report);
   if (box.style.display === "table")
@@ -90,12 +81,12 @@ function setContent(box: Box, width: number, report: Report): Laid {
 
 function stack(parts: readonly Laid[]): Laid {
   let height = 0;
-  const items = parts.flatMap((part) => {
+  const inside = parts.map((laid) => {
     const at = height;
-    height += part.height;
-    return moved(part.items, 0, at);
+    height += laid.height;
+    return { laid, x: 0, y: at };
   });
-  return { height, items };
+  return { height, items: [], inside };
 }
 
 /** Blocks below one another; where two margins meet, the larger one counts. */
@@ -107,21 +98,21 @@ function setStack(
 ): Laid {
   const start = stack(first);
   let [y, margin] = [start.height, first.length > 0 ? 0 : -Infinity];
-  const items = [...start.items];
+  const inside = [...start.inside];
   for (const child of children) {
     const [top, right, bottom, left] = child.style.margin;
     const laid = setBlock(child, width - left - right, report);
     y += Math.max(0, margin, margin === -Infinity ? 0 : top);
-    items.push(...moved(laid.items, left, y));
+    inside.push({ laid, x: left, y });
     y += laid.height;
     margin = bottom;
   }
-  return { height: y, items };
+  return { height: y, items: [], inside };
 }
 
 function setGrid(box: Box, width: number, report: Report): Laid {
   const rows = gridRows(box, width, report);
-  const space = { height: box.style.gap, items: [] };
+  const space = { height: box.style.gap, items: [], inside: [] };
   return stack(rows.flatMap((row, i) => (i > 0 ? [space, row] : [row])));
 }
 
@@ -146,7 +137,7 @@ export function setRow(row: Box, widths: readonly number[], report: Report): Lai
   });
   const cells = setCells(row.children, spanned, 0, report);
   const width = widths.reduce((sum, one) => sum + one, 0);
-  return { ...cells, items: [...frame(row.style, width, cells.height), ...cells.items] };
+  return { ...cells, items: frame(row.style, width, cells.height) };
 }
 
 function setCells(
@@ -161,12 +152,12 @@ function setCells(
   });
   const height = Math.max(0, ...set.map(({ cell, inner }) => heightIn(cell, inner)));
   let x = 0;
-  const items = set.flatMap(({ cell, width, inner }) => {
+  const inside = set.map(({ cell, width, inner }) => {
     const at = x;
     x += width + gap;
-    return moved(framed(cell, width, inner, height).items, at, 0);
+    return { laid: framed(cell, width, inner, height), x: at, y: 0 };
   });
-  return { height, items };
+  return { height, items: [], inside };
 }
 
 /** A box's background and borders. */

@@ -3,12 +3,12 @@ import { isTag } from "domhandler";
 import type { Diagnostic, Outcome } from "../diagnostics/diagnostic.js";
 import { type Paper, papers } from "../model/printing.js";
 import type { LaidSheet, Page, Tag } from "../model/page.js";
-import { type Report, type Trouble, moved, setBlock } from "./block.js";
+import { type Report, type Trouble, setBlock } from "./block.js";
 import { type Box, type Building, boxOf } from "./box.js";
 import { type Cascade, cascade } from "./cascade.js";
 import { type Declaration, readStyles } from "./css.js";
 import { hasClass, readHtml } from "./dom.js";
-import type { Laid } from "./lines.js";
+import { type Laid, itemsOf } from "./lines.js";
 import { paginate } from "./paginate.js";
 import { properties } from "./properties.js";
 import { slabsOf } from "./slabs.js";
@@ -93,7 +93,7 @@ function setMark(
   width: number,
 ): Laid {
   const element = readHtml(`<p class="${name}"></p>`);
-  if (!element) return { height: 0, items: [] };
+  if (!element) return { height: 0, items: [], inside: [] };
   const box: Box = boxOf(building, element, parent, undefined);
   box.inlines.push({ is: "text", text, style: box.style, content: undefined });
   const laid = setBlock(box, width, report);
@@ -114,7 +114,7 @@ function run(sheet: Sheet, page: Page, number: number, count: number): void {
       element.name === "header"
         ? margin[0] - laid.height - box.style.margin[2]
         : size.height - margin[2] + box.style.margin[0];
-    page.items.push(...moved(laid.items, margin[3], y));
+    page.items.push(...itemsOf({ laid, x: margin[3], y }));
   }
 }
 

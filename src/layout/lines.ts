@@ -12,10 +12,18 @@ interface Piece {
   face: Face;
 }
 
-/** Something laid out: its height, and what it paints from its upper left corner. */
+/** Something laid out: its height, what it paints from its upper left corner, and what is laid out inside it. */
 export interface Laid {
   height: number;
-  items: Item[];
+  items: readonly Item[];
+  inside: readonly Placed[];
+}
+
+/** Where something laid out stands, from the upper left corner of what is round it. */
+export interface Placed {
+  laid: Laid;
+  x: number;
+  y: number;
 }
 
 /** A word with what sticks to it; `end` says that a line ends after it. */
@@ -42,7 +50,25 @@ export function setLines(
     setLine(line, style, width, y + baseline, items);
     y += height;
   }
-  return { height: y, items };
+  return { height: y, items, inside: [] };
+}
+
+/** All that something placed paints, the outer before the inner. */
+export function itemsOf(placed: Placed): Item[] {
+  const all: Item[] = [];
+  gather(placed, all);
+  return all;
+}
+
+function gather({ laid, x, y }: Placed, all: Item[]): void {
+  for (const item of laid.items)
+    all.push(
+      item.is === "line"
+        ? { ...item, x: item.x + x, y: item.y + y, x2: item.x2 + x, y2: item.y2 + y }
+        : { ...item, x: item.x + x, y: item.y + y },
+    );
+  for (const inner of laid.inside)
+    gather({ laid: inner.laid, x: x + inner.x, y: y + inner.y }, all);
 }
 
 /** No space at either end, and none doubled where pieces meet. */

@@ -1,7 +1,6 @@
 import type { Page } from "../model/page.js";
-import { moved } from "./block.js";
 import type { Box } from "./box.js";
-import type { Laid } from "./lines.js";
+import { type Laid, type Placed, itemsOf } from "./lines.js";
 import type { Slab } from "./slabs.js";
 
 /** The frame into which pages are filled. */
@@ -27,7 +26,7 @@ export function paginate(slabs: readonly Slab[], frame: Frame): Page[] {
     const filling = new Filling(frame, early);
     for (const chain of chains) filling.chain(chain);
     const moved = lastBeforeSparse(filling.filled, chains, frame.height, tried);
-    if (!moved) return filling.pages;
+    if (!moved) return filling.pages.map(painted);
     early.delete(moved.after);
     early.add(moved.chain);
     tried.add(moved.chain);
@@ -61,8 +60,18 @@ function lastBeforeSparse(
   return undefined;
 }
 
+/** A page that is being filled: what stands on it, and where. */
+interface Standing {
+  placed: Placed[];
+  headings: Page["headings"];
+}
+
+function painted({ placed, headings }: Standing): Page {
+  return { items: placed.flatMap(itemsOf), headings };
+}
+
 class Filling {
-  readonly pages: Page[] = [{ items: [], headings: [] }];
+  readonly pages: Standing[] = [{ placed: [], headings: [] }];
   readonly filled: Filled[] = [{ height: 0, first: undefined }];
   private readonly begun = new Set<Box | Laid>();
   private readonly frame: Frame;
@@ -107,7 +116,7 @@ class Filling {
   }
 
   private place(laid: Laid, x: number): void {
-    this.pages.at(-1)?.items.push(...moved(laid.items, this.frame.x + x, this.frame.y + this.y));
+    this.pages.at(-1)?.placed.push({ laid, x: this.frame.x + x, y: this.frame.y + this.y });
     this.y += laid.height;
     const page = this.filled.at(-1);
     if (page) page.height = this.y;
@@ -117,19 +126,16 @@ class Filling {
   private turn(slab: Slab, first?: Chain): void {
     const within = slab.within.filter((box) => this.begun.has(box)).at(-1);
     if (within) {
-      const mark = this.frame.goesOn(within, this.pages.length + 1);
-      this.pages.at(-1)?.items.push(...foot(mark, this.frame));
+      const laid = this.frame.goesOn(within, this.pages.length + 1);
+      const { x, y, height } = this.frame;
+      this.pages.at(-1)?.placed.push({ laid, x, y: y + height });
     }
-    this.pages.push({ items: [], headings: [] });
+    this.pages.push({ placed: [], headings: [] });
     this.filled.push({ height: 0, first });
     [this.y, this.margin] = [0, 0];
     if (within) this.place(this.frame.resume(within), 0);
     if (slab.head && this.begun.has(slab.head)) this.place(slab.head, slab.x);
   }
-}
-
-function foot(mark: Laid, frame: Frame): Page["items"] {
-  return moved(mark.items, frame.x, frame.y + frame.height);
 }
 
 /** Slabs that stay together. */

@@ -139,9 +139,10 @@ function splits({ style, children, inlines }: Box): boolean {
 }
 
 /** The same items without their place in the reading order. */
-function plain({ height, items }: Laid): Laid {
+function plain({ height, items, inside }: Laid): Laid {
   return {
     height,
+    inside: inside.map((one) => ({ ...one, laid: plain(one.laid) })),
     items: items.flatMap((item): Item[] => {
       if (item.is === "field") return [];
       if (item.is !== "text") return [item];
