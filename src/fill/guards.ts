@@ -12,7 +12,7 @@ export interface Guard extends Message {
 export interface Guards {
   word: Message["word"];
   whole: readonly Guard[];
-  again: readonly Guard[];
+  short: readonly Guard[];
 }
 
 /** The most steps that one message speaks for: they stay in sight of it (the number is ours). */
@@ -29,7 +29,7 @@ export function guardsOf(run: readonly Step[]): Map<string, Guards[]> {
   const whole = new Set<string>();
   for (const [at, step] of run.entries()) {
     const mine = step.messages.filter((one) => (spoken.get(messageKey(one)) ?? -1) < at);
-    const inShort = mine.filter((one) => one.again !== undefined && whole.has(messageKey(one)));
+    const inShort = mine.filter((one) => one.short !== undefined && whole.has(messageKey(one)));
     const guarded = (message: Message): Guard => {
       const end = lastGuarded(run, at, message);
       spoken.set(messageKey(message), end);
@@ -50,8 +50,8 @@ function groupsOf(
   return signalWords.flatMap((word) => {
     const mine = messages.filter((one) => one.word === word);
     const whole = mine.filter((one) => !inShort.includes(one)).map(guarded);
-    const again = mine.filter((one) => inShort.includes(one)).map(guarded);
-    return mine.length > 0 ? [{ word, whole, again }] : [];
+    const short = mine.filter((one) => inShort.includes(one)).map(guarded);
+    return mine.length > 0 ? [{ word, whole, short }] : [];
   });
 }
 

@@ -20,7 +20,7 @@ export interface Message {
   avoid: string;
   consequence: string;
   /** What to do, in short, where the message stands whole before in the same block. */
-  again?: string;
+  short?: string;
   where?: string;
   /** What to wear against it. */
   wear?: readonly Wear[];

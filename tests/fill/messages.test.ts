@@ -19,7 +19,7 @@ function barsOf(block: string, steps: readonly Step[]): Bar[] {
       .split('<div class="message ')
       .slice(1)
       .flatMap((bar) => {
-        const whole = !bar.startsWith("again");
+        const whole = !bar.startsWith("short");
         const lines = (bar.split('<div class="text">')[1] ?? "").split("</div>")[0] ?? "";
         return lines
           .split("</p>")
@@ -31,7 +31,7 @@ function barsOf(block: string, steps: readonly Step[]): Bar[] {
 
 const wholly = ({ hazard, avoid, consequence }: Message): string =>
   `${hazard}. ${avoid} ${consequence}`;
-const shortly = ({ hazard, again }: Message): string => `${hazard}. ${again}`;
+const shortly = ({ hazard, short }: Message): string => `${hazard}. ${short}`;
 
 /** The blocks of the checklist with their steps that are no pause. */
 function blocksOf(html: string, steps: readonly Step[]): { block: string; mine: Step[] }[] {
@@ -107,9 +107,9 @@ describe.each(repairs)("the safety messages of $name", ({ opened, plan }) => {
     };
     const worn = plan.steps
       .flatMap(({ messages }) => messages)
-      .flatMap(({ again = "", wear = [] }) => wear.map((one) => ({ again, one })))
-      .filter(({ again }) => again !== "");
+      .flatMap(({ short = "", wear = [] }) => wear.map((one) => ({ short, one })))
+      .filter(({ short }) => short !== "");
     expect(worn.length).toBeGreaterThan(100);
-    for (const { again, one } of worn) expect(again, one.name).toMatch(named[one.for]);
+    for (const { short, one } of worn) expect(short, one.name).toMatch(named[one.for]);
   });
 });

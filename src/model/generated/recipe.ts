@@ -129,7 +129,7 @@ consequence: string
 /**
  * What to do, in short, for the later steps of a block whose head has the whole message.
  */
-again?: string
+short?: string
 where?: string
 /**
  * What to wear against it, by its name in a catalog.

@@ -25,7 +25,7 @@ const uses: Readonly<Record<string, Use>> = {
   note: "note",
   hazard: "hazard",
   avoid: "avoid",
-  again: "avoid",
+  short: "avoid",
   consequence: "hazard",
 };
 
@@ -61,10 +61,10 @@ function warningsOf({ step, path }: Placed): PlacedText[] {
 }
 
 function textsOfMessage(
-  { hazard, avoid, again = "", consequence }: WrittenMessage,
+  { hazard, avoid, short = "", consequence }: WrittenMessage,
   path: Path,
 ): PlacedText[] {
-  return Object.entries({ hazard, avoid, again, consequence }).map(([key, text]) => ({
+  return Object.entries({ hazard, avoid, short, consequence }).map(([key, text]) => ({
     text,
     path: [...path, key],
   }));
