@@ -29,29 +29,25 @@ export function guardsOf(run: readonly Step[]): Map<string, Guards[]> {
   const whole = new Set<string>();
   for (const [at, step] of run.entries()) {
     const mine = step.messages.filter((one) => (spoken.get(messageKey(one)) ?? -1) < at);
-    const inShort = mine.filter((one) => one.short !== undefined && whole.has(messageKey(one)));
-    const guarded = (message: Message): Guard => {
+    const said = mine.map((message) => {
       const end = lastGuarded(run, at, message);
       spoken.set(messageKey(message), end);
-      return end === at ? message : { ...message, from: step.n, upTo: run[end]?.n ?? "" };
-    };
-    guards.set(step.id, groupsOf(mine, inShort, guarded));
+      const guard = end === at ? message : { ...message, from: step.n, upTo: run[end]?.n ?? "" };
+      return { guard, inShort: message.short !== undefined && whole.has(messageKey(message)) };
+    });
+    guards.set(step.id, groupsOf(said));
     for (const message of mine) whole.add(messageKey(message));
     if (step.checks.length > 0) whole.clear();
   }
   return guards;
 }
 
-function groupsOf(
-  messages: readonly Message[],
-  inShort: readonly Message[],
-  guarded: (message: Message) => Guard,
-): Guards[] {
+function groupsOf(said: readonly { guard: Guard; inShort: boolean }[]): Guards[] {
   return signalWords.flatMap((word) => {
-    const mine = messages.filter((one) => one.word === word);
-    const whole = mine.filter((one) => !inShort.includes(one)).map(guarded);
-    const short = mine.filter((one) => inShort.includes(one)).map(guarded);
-    return mine.length > 0 ? [{ word, whole, short }] : [];
+    const mine = said.filter(({ guard }) => guard.word === word);
+    const those = (short: boolean): Guard[] =>
+      mine.filter(({ inShort }) => inShort === short).map(({ guard }) => guard);
+    return mine.length > 0 ? [{ word, whole: those(false), short: those(true) }] : [];
   });
 }
 

@@ -1,4 +1,4 @@
-import type { ComputedSource, Figure, FigureSource } from "../model/figure.js";
+import { type ComputedSource, type Figure, isComputed } from "../model/figure.js";
 import type { Step } from "../model/plan.js";
 import type { Words } from "../model/words.js";
 import { figureHtml } from "./marks.js";
@@ -53,10 +53,6 @@ export function settingsOf(steps: readonly Step[], words: Words): Settings {
       .filter((fact) => !isReleased(fact) && startOf(fact, columns).length === 0)
       .map(({ field, value, figure }) => ({ field, valueHtml: valueHtml(value, figure, words) })),
   };
-}
-
-function isComputed(source: FigureSource): source is ComputedSource {
-  return typeof source !== "string" && "figure" in source;
 }
 
 function startOf(fact: Fact, columns: readonly string[]): StartFact[] {

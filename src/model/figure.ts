@@ -24,3 +24,8 @@ export interface Figure {
   also?: string;
   source: FigureSource;
 }
+
+/** Whether a figure was computed here. */
+export function isComputed(source: FigureSource): source is ComputedSource {
+  return typeof source !== "string" && "figure" in source;
+}

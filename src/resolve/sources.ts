@@ -1,5 +1,5 @@
 import { markOf } from "../figures/format.js";
-import type { ComputedSource, FigureSource } from "../model/figure.js";
+import { type ComputedSource, isComputed } from "../model/figure.js";
 import type { Step } from "../model/plan.js";
 import type { Words } from "../model/words.js";
 import { capital } from "./sentence.js";
@@ -33,10 +33,6 @@ export function sourcesOf(steps: readonly Step[], language: Words): SourceRow[] 
   });
   const once = new Map(rows.map((one) => [`${one.mark} ${one.words}`, one]));
   return [...once.values()].sort((a, b) => (a.mark < b.mark ? -1 : a.mark > b.mark ? 1 : 0));
-}
-
-function isComputed(source: FigureSource): source is ComputedSource {
-  return typeof source !== "string" && "figure" in source;
 }
 
 /** What a figure is, from which inputs it was computed here, by which formula, after whom. */

@@ -1,4 +1,4 @@
-import type { FigureSource } from "../../model/figure.js";
+import { type FigureSource, isComputed } from "../../model/figure.js";
 import type { Step } from "../../model/plan.js";
 import type { Words } from "../../model/words.js";
 import { allMessages, placedMessages } from "../messages.js";
@@ -29,9 +29,11 @@ export const hazards: Sheet = {
 
 /** How far from sparks nothing may burn and how long somebody watches after them, with the first step of each. */
 function sparksOf(steps: readonly Step[]): object | undefined {
-  const far = steps.find((step) => step.figures.some(isOfFireWatch));
-  const radii = far?.figures.filter(isOfFireWatch) ?? [];
-  const watch = steps.find(({ waitSource }) => waitSource && isFireWatch(waitSource));
+  const radiiOf = ({ figures }: Step): Step["figures"] =>
+    figures.filter(({ source }) => isOfFireWatch(source));
+  const far = steps.find((step) => radiiOf(step).length > 0);
+  const radii = far ? radiiOf(far) : [];
+  const watch = steps.find(({ waitSource }) => waitSource && isOfFireWatch(waitSource));
   return (
     far &&
     watch && {
@@ -43,12 +45,8 @@ function sparksOf(steps: readonly Step[]): object | undefined {
   );
 }
 
-function isOfFireWatch({ source }: { source: FigureSource }): boolean {
-  return isFireWatch(source);
-}
-
-function isFireWatch(source: FigureSource): boolean {
-  return typeof source !== "string" && "figure" in source && source.figure === "fire-watch";
+function isOfFireWatch(source: FigureSource): boolean {
+  return isComputed(source) && source.figure === "fire-watch";
 }
 
 interface SignView {
