@@ -19,25 +19,32 @@ export interface Guards {
 const most = 6;
 
 /**
- * The messages before each step of a run. One that guards steps in a row is said before the first of them, with
- * their numbers (ANSI Z535.6, section safety message, from memory). Where it is needed later in the run it is said
- * in short, if it has a short form; after a pause, where somebody else may go on, it is said whole again.
+ * The messages before each step of some runs that follow one another. One that guards steps in a row is said before
+ * the first of them, with their numbers (ANSI Z535.6, section safety message, from memory). Where it is needed later
+ * in the run or in the next one it is said in short, if it has a short form; after a pause, where somebody else may
+ * go on, it is said whole again.
  */
-export function guardsOf(run: readonly Step[]): Map<string, Guards[]> {
+export function guardsOf(runs: readonly (readonly Step[])[]): Map<string, Guards[]> {
   const guards = new Map<string, Guards[]>();
-  const spoken = new Map<string, number>();
-  const whole = new Set<string>();
-  for (const [at, step] of run.entries()) {
-    const mine = step.messages.filter((one) => (spoken.get(messageKey(one)) ?? -1) < at);
-    const said = mine.map((message) => {
-      const end = lastGuarded(run, at, message);
-      spoken.set(messageKey(message), end);
-      const guard = end === at ? message : { ...message, from: step.n, upTo: run[end]?.n ?? "" };
-      return { guard, inShort: message.short !== undefined && whole.has(messageKey(message)) };
-    });
-    guards.set(step.id, groupsOf(said));
-    for (const message of mine) whole.add(messageKey(message));
-    if (step.checks.length > 0) whole.clear();
+  let before = new Set<string>();
+  for (const run of runs) {
+    const spoken = new Map<string, number>();
+    const whole = new Set<string>();
+    for (const [at, step] of run.entries()) {
+      const mine = step.messages.filter((one) => (spoken.get(messageKey(one)) ?? -1) < at);
+      const said = mine.map((message) => {
+        const key = messageKey(message);
+        const end = lastGuarded(run, at, message);
+        spoken.set(key, end);
+        const guard = end === at ? message : { ...message, from: step.n, upTo: run[end]?.n ?? "" };
+        const inShort = message.short !== undefined && (whole.has(key) || before.has(key));
+        return { guard, inShort, key };
+      });
+      guards.set(step.id, groupsOf(said));
+      for (const { key, inShort } of said) if (!inShort) whole.add(key);
+      if (step.checks.length > 0) [whole, before].forEach((one) => one.clear());
+    }
+    before = whole;
   }
   return guards;
 }

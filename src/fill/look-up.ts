@@ -10,13 +10,19 @@ export function lookUpsOf(steps: readonly Step[], { phrases }: Words): string {
   return stepList(steps.filter(asks), steps, phrases["to"] ?? "to");
 }
 
-function asks({ figures, facts, fixings, verb, wait, waitSource }: Step): boolean {
+/** Whether a step waits for a time that only the maker's sheet tells. */
+export function asksToWait({ wait, waitSource }: Step): boolean {
+  return waitSource === "maker" && hasBlank(wait);
+}
+
+function asks(step: Step): boolean {
+  const { figures, facts, fixings, verb } = step;
   const tightened = effectOf(verb) === "in" ? fixings : [];
   return (
     figures.some(({ text, source }) => source === "maker" && hasBlank(text)) ||
     facts.some(({ figure }) => isOpen(figure)) ||
     tightened.some(({ torque }) => isOpen(torque)) ||
-    (waitSource === "maker" && hasBlank(wait))
+    asksToWait(step)
   );
 }
 

@@ -58,8 +58,11 @@ export function phasesOf(input: SheetInput, words: Words): PhaseView[] {
   };
   return phases.flatMap((phase) => {
     const mine = left.filter((step) => step.phase === phase);
+    const runs = runsOf(mine);
+    const guards = guardsOf(runs);
+    const guarded = (step: Step): StepView => view(step, guards.get(step.id) ?? []);
     const blocks = photographedOnce(
-      runsOf(mine).map((run) => blockView(run, input.brief, words, bags, view)),
+      runs.map((run) => blockView(run, input.brief, words, bags, guarded)),
     );
     const last = mine.at(-1)?.n ?? "";
     return last === "" ? [] : [{ phase, title: words.phases[phase] ?? phase, last, blocks }];
@@ -91,13 +94,12 @@ function blockView(
   brief: Brief,
   words: Words,
   bags: ReadonlyMap<string, number>,
-  view: (step: Step, guards: readonly Guards[]) => StepView,
+  view: (step: Step) => StepView,
 ): BlockView {
   const [first] = run;
   const bag = first && bags.get(bagKey(first));
   const minutes = Math.round(sum(run.map((step) => step.minutes[1])));
-  const guards = guardsOf(run);
-  const steps = run.map((step) => view(step, guards.get(step.id) ?? []));
+  const steps = run.map(view);
   const crew = steps.map((step) => peopleAt(step.people, step.countFirst !== ""));
   const people = crewOf(crew);
   const said = (phrase: string, number: number | string): string =>

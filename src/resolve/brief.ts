@@ -22,7 +22,7 @@ export interface BriefInput {
   words: Words;
 }
 
-/** Gathers what the job as a whole needs and says; every list keeps the order of the recipes. */
+/** Gathers what the job as a whole needs and says; the terms stand by the alphabet, every other list in the order of the recipes. */
 export function briefOf(input: BriefInput): Brief {
   const { range, recipe, visits, catalog } = input;
   const recipes = [...new Set(visits.map((visit) => visit.recipe))];
@@ -48,7 +48,7 @@ export function briefOf(input: BriefInput): Brief {
     spares: [...all((data) => data.spares), ...missingParts(input)],
     renew: all((data) => data.renew),
     waste: all((data) => data.waste),
-    terms: all((data) => data.terms),
+    terms: all((data) => data.terms).sort((a, b) => (a.term < b.term ? -1 : 1)),
     sources: sourcesOf(input.steps, input.words),
     ...(recipe.worth === undefined ? {} : { worth: recipe.worth }),
   };

@@ -1,3 +1,4 @@
+import { coatsOf } from "../coats.js";
 import { joinsOf } from "../count-lines.js";
 import { gatherOf } from "../gather.js";
 import { hoursOf } from "../hours.js";
@@ -34,6 +35,7 @@ export const checklist: Sheet = {
       apprentice: input.printed.includes("apprentice"),
     },
     hours: hoursOf(input.steps),
+    coats: coatsOf(input.brief, input.steps),
     lookUps: lookUpsOf(input.steps, words),
     waits: input.steps.some(({ wait }) => wait !== ""),
   }),

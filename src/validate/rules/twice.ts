@@ -16,6 +16,7 @@ export const twice: Rule = {
       cars.map((one) => named("car", one.data.car, one.source.spanOf(["car"]))),
       ...scopes(library).map((recipes) => recipes.map(recipeNamed)),
       ...scopes(library).map((recipes) => recipes.flatMap(holdsNamed)),
+      ...library.recipes.map(stepsNamed),
       ...shelfNames.map((shelf) => onShelf(library, shelf)),
       ...ranges.map(inventory),
     ];
@@ -57,6 +58,17 @@ function holdsNamed({ data, source }: Recipe): Named[] {
   });
 }
 
+/** The steps of a section are told apart by their own id, or by what they do, to what and in which round. */
+function stepsNamed({ data, source }: Recipe): Named[] {
+  return stepsOf(data).map(({ step, path }) => {
+    const verb = verbOf(step) ?? "";
+    const does = [verb, ...targetsOf(step), step.at, step.to, step.round];
+    const name = step.id ?? does.filter((one) => one !== undefined).join(" ");
+    const at = source.spanOf([...path, step.id === undefined ? verb : "id"]);
+    return named("step", `${path[0]}: ${name}`, at);
+  });
+}
+
 function onShelf({ catalogs }: Library, shelf: keyof typeof shelves): Named[] {
   return catalogs.flatMap(({ data, source }) =>
     Object.keys(data[shelf] ?? {}).map((name) =>
@@ -87,7 +99,7 @@ function repeat({ what, name, span }: Named, before: Named): Diagnostic {
     code: "duplicate-id",
     message: `The ${what} '${name}' is there already.`,
     span,
-    hints: ["Give one of the two another name."],
+    hints: [`Give one of the two another ${what === "step" ? "id" : "name"}.`],
     related: [{ span: before.span, label: "the first one" }],
   };
 }
