@@ -57,6 +57,11 @@ function program(): Command {
   return root;
 }
 
+// A reader that has seen enough, as `head` has, closes the pipe: that is no fault.
+process.stdout.on("error", (error: NodeJS.ErrnoException) => {
+  if (error.code !== "EPIPE") throw error;
+});
+
 try {
   await program().parseAsync();
 } catch (error) {

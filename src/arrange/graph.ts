@@ -62,7 +62,8 @@ function stateWanted(
 ): boolean | undefined {
   if (liveIds.has(step.id)) return true;
   const parts = ["unplug", "plug-in", "lift-out", "put-in"].includes(step.verb);
-  return task.needsIsolated.length > 0 && parts ? false : undefined;
+  const asks = task.isolatedSteps?.includes(step.id) ?? false;
+  return task.needsIsolated.length > 0 && (parts || asks) ? false : undefined;
 }
 
 type Edge = (from: string, to: string) => void;

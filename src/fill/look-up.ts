@@ -2,12 +2,27 @@ import type { Figure } from "../model/figure.js";
 import type { Step } from "../model/plan.js";
 import { effectOf } from "../model/verbs.js";
 import type { Words } from "../model/words.js";
-import { hasBlank } from "./marks.js";
+import { hasBlank, withoutBlanks } from "./marks.js";
 import { stepList } from "./step-list.js";
 
-/** The steps that ask for a figure of the maker's manual or of a product's sheet, in words; empty where none does. */
-export function lookUpsOf(steps: readonly Step[], { phrases }: Words): string {
-  return stepList(steps.filter(asks), steps, phrases["to"] ?? "to");
+/** The figures that the maker's manual or a product's sheet must give: torques and times by their steps, all others in words. */
+export interface LookUps {
+  torques: string;
+  waits: string;
+  others: { n: string; says: string }[];
+}
+
+/** What the steps ask for; nothing where no step asks. */
+export function lookUpsOf(steps: readonly Step[], { phrases }: Words): LookUps | undefined {
+  const listed = (asks: (step: Step) => boolean): string =>
+    stepList(steps.filter(asks), steps, phrases["to"] ?? "to");
+  const found = {
+    torques: listed(asksForTorque),
+    waits: listed(asksToWait),
+    others: steps.flatMap((step) => othersOf(step).map((says) => ({ n: step.n, says }))),
+  };
+  const some = found.torques !== "" || found.waits !== "" || found.others.length > 0;
+  return some ? found : undefined;
 }
 
 /** Whether a step waits for a time that only the maker's sheet tells. */
@@ -15,15 +30,25 @@ export function asksToWait({ wait, waitSource }: Step): boolean {
   return waitSource === "maker" && hasBlank(wait);
 }
 
-function asks(step: Step): boolean {
-  const { figures, facts, fixings, verb } = step;
+function asksForTorque({ figures, fixings, verb }: Step): boolean {
   const tightened = effectOf(verb) === "in" ? fixings : [];
   return (
-    figures.some(({ text, source }) => source === "maker" && hasBlank(text)) ||
-    facts.some(({ figure }) => isOpen(figure)) ||
     tightened.some(({ torque }) => isOpen(torque)) ||
-    asksToWait(step)
+    figures.some((figure) => figure.kind === "torque" && isAsked(figure))
   );
+}
+
+/** The sentences that hold a figure to write in, and the names of the facts that are one. */
+function othersOf({ figures, facts, says, hold, note = "" }: Step): string[] {
+  const asked = figures.filter((figure) => figure.kind !== "torque" && isAsked(figure));
+  const sentences = [says, hold?.accept ?? "", note].flatMap((text) => text.split(/(?<=\.)\s/));
+  const said = sentences.filter((sentence) => asked.some(({ text }) => sentence.includes(text)));
+  const open = facts.filter(({ figure }) => isOpen(figure)).map(({ field }) => field);
+  return [...said.map(withoutBlanks), ...open];
+}
+
+function isAsked({ source, text }: Step["figures"][number]): boolean {
+  return source === "maker" && hasBlank(text);
 }
 
 function isOpen(figure: Figure | undefined): boolean {

@@ -15,6 +15,8 @@ import { type StepView, stepView } from "./step-view.js";
 export interface BlockView {
   title: string;
   side: string;
+  /** The first and the last of its steps. */
+  numbers: string;
   meta: string[];
   photos: boolean;
   bag: string;
@@ -89,6 +91,10 @@ function numbersOf(steps: readonly Step[]): Map<string, { hold: number; pause: n
   );
 }
 
+function numbersOfRun(run: readonly Step[]): string {
+  return [...new Set([run[0]?.n, run.at(-1)?.n])].join("–");
+}
+
 function blockView(
   run: readonly Step[],
   brief: Brief,
@@ -109,6 +115,7 @@ function blockView(
   return {
     title: first?.title ?? "",
     side: words.sides[first?.position ?? ""] ?? first?.position ?? "",
+    numbers: numbersOfRun(run),
     meta: [
       ...zones.slice(0, 1).map((zone) => brief.zones[zone] ?? zone),
       ...(minutes > 0 ? [said("about-minutes", minutes)] : []),

@@ -20,12 +20,18 @@ export interface SheetInput {
   large: boolean;
   /** The names of the sheets that are printed together. */
   printed: readonly string[];
-  /** How many pages each sheet has, as far as they are laid out. */
-  pages: Readonly<Record<string, number>>;
+  /** How many pages each sheet has and where its headings stand, as far as they are laid out. */
+  laid: Readonly<Record<string, Laid>>;
   /** The sheet of labels that bag labels go onto, and the height of its paper in millimetres. */
   labelPaper?: LabelPaper & { paperHeight: number };
   /** Where this pack goes on from one that was printed before. */
   resume?: Resume;
+}
+
+/** A sheet that is laid out: how many pages it has, and on which of them each heading stands. */
+export interface Laid {
+  pages: number;
+  headings: readonly { level: number; text: string; page: number }[];
 }
 
 /** One sheet of a pack: its name is that of its template, and `view` says what the template reads. */
@@ -33,8 +39,8 @@ export interface Sheet {
   name: string;
   /** Another template, where what is printed on asks for one. */
   template?(input: SheetInput): string;
-  /** Whether it tells how many pages the others have, and so is laid out after them. */
-  countsPages?: true;
+  /** Whether it tells where in the others something stands, and so is laid out after them. */
+  comesLast?: true;
   /** Whether this plan has anything for the sheet. */
   applies(input: SheetInput): boolean;
   view(input: SheetInput, words: Words): object;

@@ -143,6 +143,8 @@ export interface Brief {
   terms: { term: string; means: string }[];
   /** Where the figures of the job come from, by the mark that stands beside them. */
   sources: { mark: string; words: string }[];
+  /** The sides of the new panel seen from above, in words. */
+  outline?: { front: string; rear: string; left: string; right: string; middle?: string };
   worth?: { hours?: Minutes; skill?: string; risk?: string };
 }
 

@@ -15,6 +15,8 @@ export interface Task {
   needsIsolated: readonly string[];
   /** Steps that need a supply live: step id and supply. */
   liveSteps: readonly (readonly [string, string])[];
+  /** Steps that ask for a supply to be isolated, beside all those that part or join something. */
+  isolatedSteps?: readonly string[];
   /** Refit steps that wait until another task's part is back, or that come while it is still off. */
   waitsFor?: readonly { step: string; task: string; back: boolean }[];
 }

@@ -5,7 +5,7 @@ import { hasErrors } from "../diagnostics/print.js";
 import { stepInInches } from "../figures/in-units.js";
 import { fill } from "../fill/fill.js";
 import { page } from "../fill/page.js";
-import type { Sheet, SheetInput } from "../fill/sheet.js";
+import type { Laid, Sheet, SheetInput } from "../fill/sheet.js";
 import { sheets } from "../fill/sheets.js";
 import { recipesFor } from "../find/find-job.js";
 import { fontFile } from "../layout/fonts.js";
@@ -32,19 +32,19 @@ export async function print(
   const input = { ...alone, printed: wanted.map(({ name }) => name) };
   const nameOf = (sheet: string): string =>
     [file.car.id, file.job.split("/").at(-1), sheet].filter(Boolean).join("-");
-  const htmlOf = (sheet: Sheet, pages: SheetInput["pages"]): string =>
-    fill(sheet, { ...input, pages }, opened.words);
+  const htmlOf = (sheet: Sheet, known: SheetInput["laid"]): string =>
+    fill(sheet, { ...input, laid: known }, opened.words);
   const css = styleText();
   if (options.html) {
     const value = wanted.map((one) => browserPage(nameOf(one.name), htmlOf(one, {}), css.text));
     return { value, diagnostics: [] };
   }
-  const pages: Record<string, number> = {};
+  const known: Record<string, Laid> = {};
   const laid: { name: string; sheet: LaidSheet }[] = [];
-  for (const one of wanted.toSorted((a, b) => (a.countsPages ? 1 : 0) - (b.countsPages ? 1 : 0))) {
-    const { value: sheet, diagnostics } = layout(htmlOf(one, pages), css, options.paper);
+  for (const one of wanted.toSorted((a, b) => (a.comesLast ? 1 : 0) - (b.comesLast ? 1 : 0))) {
+    const { value: sheet, diagnostics } = layout(htmlOf(one, known), css, options.paper);
     if (!sheet || hasErrors(diagnostics)) return { diagnostics };
-    pages[one.name] = sheet.pages.length;
+    known[one.name] = placesOf(sheet);
     laid[wanted.indexOf(one)] = { name: nameOf(one.name), sheet };
   }
   const common = {
@@ -65,6 +65,13 @@ export async function print(
     printed.push({ name: `${nameOf("pack")}.pdf`, bytes });
   }
   return { value: printed, diagnostics: [] };
+}
+
+function placesOf({ pages }: LaidSheet): Laid {
+  const headings = pages.flatMap((one, i) =>
+    one.headings.map(({ level, text }) => ({ level, text, page: i + 1 })),
+  );
+  return { pages: pages.length, headings };
 }
 
 function browserPage(name: string, html: string, css: string): Printed {
@@ -122,7 +129,7 @@ function inputOf(file: PlanFile, options: PrintOptions, words: Words): SheetInpu
     draft: draft || !isProven(file),
     large,
     printed: [],
-    pages: {},
+    laid: {},
     ...(labels ? { labelPaper: { ...labels, paperHeight: papers[paper].height } } : {}),
     ...(file.resume ? { resume: file.resume } : {}),
   };

@@ -51,6 +51,7 @@ export function briefOf(input: BriefInput): Brief {
     terms: all((data) => data.terms).sort((a, b) => (a.term < b.term ? -1 : 1)),
     sources: sourcesOf(input.steps, input.words),
     ...(recipe.worth === undefined ? {} : { worth: recipe.worth }),
+    ...(recipe.outline === undefined ? {} : { outline: recipe.outline }),
   };
 }
 

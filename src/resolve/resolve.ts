@@ -203,6 +203,9 @@ function taskOf(
         .filter((n) => n.endsWith(" live"))
         .map((n) => [step.id, n.split(" ")[0] ?? ""] as const),
     ),
+    isolatedSteps: [...strip, ...refit]
+      .filter(({ raw }) => raw.needs?.some((need) => need.endsWith(" isolated")))
+      .map(({ step }) => step.id),
   };
 }
 

@@ -53,7 +53,8 @@ function nest(before: Before, task: Task, other: Task): void {
   const isLive = (step: Step): boolean => live.has(step.id);
   before(strip.filter(isLive), other.steps.strip);
   before(other.steps.refit, refit.filter(isLive));
-  const dead = own.filter((step) => parting.has(step.verb) && !isLive(step));
+  const asks = ({ id }: Step): boolean => task.isolatedSteps?.includes(id) ?? false;
+  const dead = own.filter((step) => (parting.has(step.verb) || asks(step)) && !isLive(step));
   before(other.steps.strip, dead);
   before(dead, other.steps.refit);
 }

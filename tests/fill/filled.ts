@@ -6,7 +6,7 @@ import { jobsOf, opened, own, planned } from "../plans.js";
 
 /** What the sheets of a plan are filled from. */
 export function inputOf({ job, steps, count, brief, car, digest }: PlanFile): SheetInput {
-  const rest = { findings: [], ratings: [], draft: false, large: false, printed: [], pages: {} };
+  const rest = { findings: [], ratings: [], draft: false, large: false, printed: [], laid: {} };
   return { job, steps, count, brief, car, revision: digest.slice(0, 8), ...rest };
 }
 

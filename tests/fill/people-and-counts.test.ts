@@ -34,14 +34,58 @@ describe.each(repairs)("who is there and what is counted on $name", ({ opened, p
 
   it("lists before the start every step with a figure of the maker to write in, and no other", () => {
     const html = filled("checklist", opened, plan);
-    const [, listed = ""] =
-      /\(M\) that are to be written in stand at the steps (.*?)\./.exec(html) ?? [];
+    const [, section = ""] =
+      /Figures to look up(.*?)(?:Coats and sealers|<h3>Waste)/s.exec(html) ?? [];
+    const listed = [...section.matchAll(/<li><b>([\d.]+)<\/b>|<\/b> ([\d, to]+)\.<\/p>/g)]
+      .map(([, one = "", run = one]) => run)
+      .join(", ");
     const blocks = html.split(/data-about="step (?=[\d.]+")/).slice(1);
     const asks = (block: string): boolean =>
       /class="blank figure"[^>]*><\/span>[^<]*<sup>\(M\)/.test(block);
     const found = blocks.map((block) => ({ n: block.split('"')[0] ?? "", asks: asks(block) }));
     expect(found.filter((step) => step.asks).length).toBeGreaterThan(20);
     for (const step of found) expect(lists(listed, step.n), step.n).toBe(step.asks);
+  });
+
+  it("says of each figure to look up what it is, in the words of its step", () => {
+    const section = seen(
+      /Figures to look up(.*?)<h3>/s.exec(filled("checklist", opened, plan))?.[1] ?? "",
+    );
+    const [asking] = plan.steps.filter(({ figures }) =>
+      figures.some(
+        ({ kind, source, text }) =>
+          kind === "tolerance" && source === "maker" && text.includes("___"),
+      ),
+    );
+    const said = asking?.says ?? "";
+    const sentence = said.split(/(?<=\.)\s/).find((one) => one.includes("___")) ?? "";
+    expect(sentence.length).toBeGreaterThan(20);
+    expect(section).toContain(`${asking?.n} ${sentence.replaceAll(/_{3,}/g, "…")}`);
+  });
+
+  it("has a row for each coat with every step that uses it and waits for it, and where", () => {
+    const [, table = ""] =
+      /Coats and sealers<\/h3>(.*?)<\/table>/s.exec(filled("checklist", opened, plan)) ?? [];
+    const rows = table.split("<tr").slice(2).map(seen);
+    expect(rows.length).toBeGreaterThan(5);
+    const waiting = plan.steps.filter(
+      ({ wait, waitSource, uses }) =>
+        waitSource === "maker" && wait.includes("___") && uses.length > 0,
+    );
+    expect(waiting.length).toBeGreaterThan(10);
+    let asked = 0;
+    for (const { n, uses, touches } of waiting) {
+      const names = plan.brief.consumables.filter(
+        ({ id, unit }) => unit !== "pieces" && uses.some(({ consumable }) => consumable === id),
+      );
+      for (const { name } of names) {
+        const row = rows.find((one) => one.includes(name)) ?? "";
+        asked++;
+        expect(row, `${n} ${name}`).toContain(` ${n} ${plan.brief.things[touches[0] ?? ""]}`);
+      }
+    }
+    expect(asked).toBeGreaterThan(10);
+    expect(seen(table)).not.toContain("masking");
   });
 
   it("has a line for a trainee where the sheet of the trainee is printed", () => {

@@ -119,8 +119,11 @@ describe.each(repairs)("the weld sheet of $name", ({ opened, plan }) => {
     const keys = joints.map(({ key }) => key.split("@")[0]);
     const isJoint = ({ object }: { object: string }) => keys.includes(object);
     expect(map).toContain(
-      "At the step that says so, and before the first weld of the panel at the latest: draw the outline of the new panel",
+      "At the step that says so, and before the first weld of the panel at the latest: draw each joint as a line with its letter",
     );
+    const sides = Object.values(plan.brief.outline ?? {});
+    expect(sides.length).toBeGreaterThan(3);
+    for (const side of sides) expect(map.split(` ${side} `), side).toHaveLength(2);
     const [, welded = ""] = /At ([\d, to]+): write its number/.exec(map) ?? [];
     for (const n of at("weld")) expect(lists(welded, n), n).toBe(true);
     joints.forEach(({ name, welded: back }, i) => {

@@ -84,6 +84,27 @@ describe("the joined pack", () => {
     expect(told).toEqual(await Promise.all(counted));
   });
 
+  it("tells in its guide on which page of the checklist each heading stands", async () => {
+    const guide = await read(files.get("bar-guide.pdf") ?? Buffer.alloc(0));
+    const checklist = await read(files.get("bar-checklist.pdf") ?? Buffer.alloc(0));
+    const wordsOf = async (pdf: typeof guide, n: number): Promise<string> => {
+      const { items } = await (await pdf.getPage(n)).getTextContent();
+      return items
+        .map((one) => ("str" in one ? one.str || " " : ""))
+        .join("")
+        .replace(/\s+/g, " ");
+    };
+    const pagesOf = async (pdf: typeof guide): Promise<string[]> =>
+      Promise.all(Array.from({ length: pdf.numPages }, (_, i) => wordsOf(pdf, i + 1)));
+    const told =
+      (await pagesOf(guide)).join(" ").split("What stands where in the checklist")[1] ?? "";
+    const printed = await pagesOf(checklist);
+    const blocks = [...told.matchAll(/([A-Z][^·–]*?) · ([\d.]+(?:–[\d.]+)?) (\d+)(?= )/g)];
+    expect(blocks.length).toBeGreaterThan(5);
+    for (const [, name = "", steps = "", page = ""] of blocks)
+      expect(printed[Number(page) - 1], `${name} ${page}`).toContain(`${name} · ${steps}`);
+  });
+
   it("has a bookmark for each sheet, and the headings of the sheet below it", async () => {
     const outline = (await (await read(pack())).getOutline()) ?? [];
     expect(outline).toHaveLength(files.size - 1);

@@ -125,6 +125,15 @@ const schema = {
         ...list(object({ term: shared("words"), means: shared("words") }, ["term", "means"])),
         description: "Words of this job that not everybody knows, for the key of the checklist.",
       },
+      outline: {
+        ...object(
+          Object.fromEntries(
+            ["front", "rear", "left", "right", "middle"].map((side) => [side, shared("words")]),
+          ),
+          ["front", "rear", "left", "right"],
+        ),
+        description: "The sides of the new panel seen from above, for the map of the welds.",
+      },
       safety: list({ anyOf: [shared("name"), shared("message")] }),
       things: {
         type: "object",

@@ -1,10 +1,12 @@
 import { type FigureSource, isComputed } from "../../model/figure.js";
 import type { Step } from "../../model/plan.js";
+import { isOf } from "../../model/verbs.js";
 import type { Words } from "../../model/words.js";
 import { allMessages, placedMessages } from "../messages.js";
 import { type Sheet, headOf } from "../sheet.js";
 import { waitHtml } from "../step-view.js";
 import { signs, stepsOfSign } from "../signs.js";
+import { type NumberedHold, holdsOf } from "../stops.js";
 import { marked } from "../marks.js";
 import { glovesIn, wornIn } from "../wear.js";
 
@@ -27,7 +29,7 @@ export const hazards: Sheet = {
   }),
 };
 
-/** How far from sparks nothing may burn and how long somebody watches after them, with the first step of each. */
+/** How far from sparks nothing may burn, what is released before the first and how long somebody watches after the last. */
 function sparksOf(steps: readonly Step[]): object | undefined {
   const radiiOf = ({ figures }: Step): Step["figures"] =>
     figures.filter(({ source }) => isOfFireWatch(source));
@@ -39,10 +41,23 @@ function sparksOf(steps: readonly Step[]): object | undefined {
     watch && {
       far: far.n,
       radiusHtml: marked(radii.map(({ text }) => text).join(", "), radii),
+      before: holdBeforeSparks(steps),
       watch: watch.n,
       timeHtml: waitHtml(watch),
     }
   );
+}
+
+function holdBeforeSparks(steps: readonly Step[]): NumberedHold | undefined {
+  return holdsOf(
+    steps.slice(
+      0,
+      Math.max(
+        0,
+        steps.findIndex(({ verb }) => isOf(verb, "hot")),
+      ),
+    ),
+  ).at(-1);
 }
 
 function isOfFireWatch(source: FigureSource): boolean {

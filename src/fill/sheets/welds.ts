@@ -25,6 +25,7 @@ export const welds: Sheet = {
       notes: notesOf(input.steps),
       order: orderOf(input.steps, welding.joints),
       closed: closedOf(input.steps),
+      punched: punchedAt(input.steps),
       map: mapOf(input.steps, welding.joints, words),
       holds: weldHolds(input.steps, welding.joints),
     };
@@ -74,13 +75,15 @@ function notesOf(steps: readonly Step[]): { n: string; noteHtml: string }[] {
     .flatMap(({ n, note, figures }) => (note ? [{ n, noteHtml: marked(note, figures) }] : []));
 }
 
-/** How each joint is welded, in the order of the plan. */
+/** How each joint is tacked and welded, in the order of the plan, with the note of its step. */
 function orderOf(
   steps: readonly Step[],
   joints: readonly Joint[],
-): { n: string; saysHtml: string }[] {
+): { n: string; saysHtml: string; noteHtml: string }[] {
   const welded = new Set(joints.map((joint) => joint.welded?.n));
-  return steps.filter(({ n }) => welded.has(n)).map(saidOf);
+  return steps
+    .filter(({ n, verb }) => welded.has(n) || verb === "tack")
+    .map((step) => ({ ...saidOf(step), noteHtml: marked(step.note ?? "", step.figures) }));
 }
 
 /** At which steps the map is drawn on: where welds are made and stray holes closed. */
@@ -94,7 +97,13 @@ function mapOf(steps: readonly Step[], joints: readonly Joint[], { phrases }: Wo
   return {
     welded: listed(joints.map((joint) => joint.welded?.n)),
     closed: listed(closedOf(steps).map(({ n }) => n)),
+    tacked: listed(steps.filter(({ verb }) => verb === "tack").map(({ n }) => n)),
   };
+}
+
+/** How the places of the new welds are punched into the new panel. */
+function punchedAt(steps: readonly Step[]): { n: string; saysHtml: string }[] {
+  return steps.filter(({ verb }) => verb === "punch").map(saidOf);
 }
 
 /** The steps that weld up holes which were not welds. */

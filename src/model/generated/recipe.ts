@@ -94,6 +94,16 @@ terms?: {
 term: string
 means: string
 }[]
+/**
+ * The sides of the new panel seen from above, for the map of the welds.
+ */
+outline?: {
+front: string
+rear: string
+left: string
+right: string
+middle?: string
+}
 safety?: (string | Message)[]
 /**
  * Objects of this recipe's own that its steps act on.
