@@ -49,6 +49,14 @@ export function guardsOf(runs: readonly (readonly Step[])[]): Map<string, Guards
   return guards;
 }
 
+/** Messages by their signal word, each in short where it has a short form. */
+export function shortly(messages: readonly Message[]): Guards[] {
+  const once = new Map(messages.map((message) => [messageKey(message), message]));
+  return groupsOf(
+    [...once.values()].map((guard) => ({ guard, inShort: guard.short !== undefined })),
+  );
+}
+
 function groupsOf(said: readonly { guard: Guard; inShort: boolean }[]): Guards[] {
   return signalWords.flatMap((word) => {
     const mine = said.filter(({ guard }) => guard.word === word);

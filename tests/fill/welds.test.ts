@@ -112,6 +112,17 @@ describe.each(repairs)("the weld sheet of $name", ({ opened, plan }) => {
     expect(order).not.toContain("[object");
   });
 
+  it("has the short messages of all tacks and welds on the page that is read aloud", () => {
+    const [, page = ""] = /Read aloud before each round(.*?)In this order/.exec(text) ?? [];
+    const welded = new Set(joints.map(({ welded: back }) => back?.n));
+    const joining = plan.steps.filter(({ n, verb }) => welded.has(n) || verb === "tack");
+    expect(joining.length).toBeGreaterThan(2);
+    for (const { n, hazard, avoid, short = avoid } of joining.flatMap((step) =>
+      step.messages.map((message) => ({ n: step.n, ...message })),
+    ))
+      expect(page, n).toContain(`${hazard}. ${short}`);
+  });
+
   it("says what is drawn on the map, and at which steps", () => {
     const map = text.slice(text.indexOf("Map of the welds"));
     const at = (verb: string) =>
@@ -123,7 +134,8 @@ describe.each(repairs)("the weld sheet of $name", ({ opened, plan }) => {
     );
     const sides = Object.values(plan.brief.outline ?? {});
     expect(sides.length).toBeGreaterThan(3);
-    for (const side of sides) expect(map.split(` ${side} `), side).toHaveLength(2);
+    const drawn = map.slice(map.indexOf("Your signs"));
+    for (const side of sides) expect(drawn.split(` ${side} `), side).toHaveLength(2);
     const [, welded = ""] = /At ([\d, to]+): write its number/.exec(map) ?? [];
     for (const n of at("weld")) expect(lists(welded, n), n).toBe(true);
     joints.forEach(({ name, welded: back }, i) => {

@@ -1,6 +1,7 @@
 import type { Step } from "../../model/plan.js";
 import type { Words } from "../../model/words.js";
 import { keysOf } from "../../model/world.js";
+import { shortly } from "../guards.js";
 import { marked, saidOf } from "../marks.js";
 import { type Sheet, headOf, sum } from "../sheet.js";
 import { type NumberedHold, holdsOf } from "../stops.js";
@@ -14,6 +15,7 @@ export const welds: Sheet = {
   applies: ({ steps }) => steps.some(({ verb }) => verb === "weld"),
   view: (input, words) => {
     const welding = weldingOf(input.steps, words);
+    const joining = joiningSteps(input.steps, welding.joints);
     return {
       ...headOf(input),
       ...welding,
@@ -23,7 +25,8 @@ export const welds: Sheet = {
       all: totalsOf(welding.joints),
       settings: settingsOf(input.steps, words),
       notes: notesOf(input.steps),
-      order: orderOf(input.steps, welding.joints),
+      order: joining.map(orderOf),
+      guards: shortly(joining.flatMap(({ messages }) => messages)),
       closed: closedOf(input.steps),
       punched: punchedAt(input.steps),
       map: mapOf(input.steps, welding.joints, words),
@@ -75,15 +78,15 @@ function notesOf(steps: readonly Step[]): { n: string; noteHtml: string }[] {
     .flatMap(({ n, note, figures }) => (note ? [{ n, noteHtml: marked(note, figures) }] : []));
 }
 
-/** How each joint is tacked and welded, in the order of the plan, with the note of its step. */
-function orderOf(
-  steps: readonly Step[],
-  joints: readonly Joint[],
-): { n: string; saysHtml: string; noteHtml: string }[] {
+/** The steps that tack the new panel and weld its joints. */
+function joiningSteps(steps: readonly Step[], joints: readonly Joint[]): Step[] {
   const welded = new Set(joints.map((joint) => joint.welded?.n));
-  return steps
-    .filter(({ n, verb }) => welded.has(n) || verb === "tack")
-    .map((step) => ({ ...saidOf(step), noteHtml: marked(step.note ?? "", step.figures) }));
+  return steps.filter(({ n, verb }) => welded.has(n) || verb === "tack");
+}
+
+/** What such a step says, and its note. */
+function orderOf(step: Step): { n: string; saysHtml: string; noteHtml: string } {
+  return { ...saidOf(step), noteHtml: marked(step.note ?? "", step.figures) };
 }
 
 /** At which steps the map is drawn on: where welds are made and stray holes closed. */
