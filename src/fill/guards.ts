@@ -1,3 +1,4 @@
+import type { Words } from "../model/words.js";
 import type { Message, Step } from "../model/plan.js";
 import { messageKey, says, signalWords } from "./messages.js";
 
@@ -47,6 +48,21 @@ export function guardsOf(runs: readonly (readonly Step[])[]): Map<string, Guards
     before = whole;
   }
   return guards;
+}
+
+/** The hazards of a step that its own bars do not name, since they are said before an earlier one; in words. */
+export function stillSaid(
+  messages: readonly Message[],
+  guards: readonly Guards[],
+  { phrases }: Words,
+): string {
+  const said = new Set(guards.flatMap(({ whole, short }) => [...whole, ...short]).map(messageKey));
+  const words = signalWords.flatMap((word) => {
+    const mine = messages.filter((one) => one.word === word && !said.has(messageKey(one)));
+    const named = mine.map(({ hazard }) => hazard).join("; ");
+    return mine.length > 0 ? [`${(phrases[word] ?? word).toUpperCase()}: ${named}`] : [];
+  });
+  return words.length > 0 ? `${phrases["still-holds"] ?? ""} ${words.join(". ")}.` : "";
 }
 
 /** Messages by their signal word, each in short where it has a short form. */

@@ -5,7 +5,7 @@ import { type CountLine, countLines, joinsOf } from "./count-lines.js";
 import { effectOf } from "../model/verbs.js";
 import { type Words, fillIn } from "../model/words.js";
 import { fixingsAreOff } from "./bags.js";
-import type { Guards } from "./guards.js";
+import { type Guards, stillSaid } from "./guards.js";
 import type { CloseUpView, ReminderView } from "./reminders.js";
 import { againAt } from "./stops.js";
 import { figureHtml, markHtml, marked } from "./marks.js";
@@ -23,6 +23,10 @@ export interface StepView {
   /** What the step's box says aloud. */
   done: string;
   guards: readonly Guards[];
+  /** The hazards whose messages stand before an earlier step and guard this one too, in words. */
+  still: string;
+  /** All its hazards, for the pages on which it goes on. */
+  holds: string;
   saysHtml: string;
   tools: string;
   uses: string;
@@ -113,6 +117,8 @@ export function stepView(step: Step, around: Around): StepView {
     n: step.n,
     done: fillIn(words.phrases["step-done"] ?? "", { n: step.n }),
     guards: around.guards,
+    still: stillSaid(step.messages, around.guards, words),
+    holds: stillSaid(step.messages, [], words),
     saysHtml: marked(step.says, step.figures),
     tools: step.tools.map(toolName).join(", "),
     uses: step.uses.map((use) => supplyName(use.consumable)).join(", "),

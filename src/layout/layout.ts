@@ -71,13 +71,14 @@ function flow(sheet: Sheet, count: number): { pages: Page[]; tree: Tag } {
   const box = boxOf(building, root, undefined, tree);
   const width = size.width - margin[1] - margin[3];
   const height = size.height - margin[0] - margin[2];
-  const mark = (name: string, text: string): Laid =>
-    setMark(sheet, building, box.style, name, text, width);
+  const mark = (name: string, text: string, more = ""): Laid =>
+    setMark(sheet, building, box.style, { name, text, more }, width);
   const pages = paginate(slabsOf(box, width, height, report), {
     x: margin[3],
     y: margin[0],
     height,
-    resume: (within) => mark("resumed", within.element.attribs["data-continued"] ?? ""),
+    resume: (within, still) =>
+      mark("resumed", within.element.attribs["data-continued"] ?? "", still),
     goesOn: (_, page) =>
       mark("goes-on", (root.attribs["data-goes-on"] ?? "").replace("{page}", String(page))),
   });
@@ -88,14 +89,17 @@ function setMark(
   { report }: Sheet,
   building: Building,
   parent: Style,
-  name: string,
-  text: string,
+  { name, text, more }: { name: string; text: string; more: string },
   width: number,
 ): Laid {
   const element = readHtml(`<p class="${name}"></p>`);
   if (!element) return { height: 0, items: [], inside: [] };
   const box: Box = boxOf(building, element, parent, undefined);
   box.inlines.push({ is: "text", text, style: box.style, content: undefined });
+  if (more !== "") {
+    const style = { ...box.style, bold: false };
+    box.inlines.push({ is: "break" }, { is: "text", text: more, style, content: undefined });
+  }
   const laid = setBlock(box, width, report);
   return { ...laid, height: laid.height + box.style.margin[2] };
 }

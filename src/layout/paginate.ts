@@ -8,8 +8,8 @@ export interface Frame {
   x: number;
   y: number;
   height: number;
-  /** The mark at the top of a page on which a part of the sheet goes on. */
-  resume(within: Box): Laid;
+  /** The mark at the top of a page on which a part of the sheet goes on, with what still holds there. */
+  resume(within: Box, still: string): Laid;
   /** The mark at the foot of a page after which it goes on. */
   goesOn(within: Box, page: number): Laid;
 }
@@ -133,7 +133,7 @@ class Filling {
     this.pages.push({ placed: [], headings: [] });
     this.filled.push({ height: 0, first });
     [this.y, this.margin] = [0, 0];
-    if (within) this.place(this.frame.resume(within), 0);
+    if (within) this.place(this.frame.resume(within, slab.still ?? ""), 0);
     if (slab.head && this.begun.has(slab.head)) this.place(slab.head, slab.x);
   }
 }

@@ -21,6 +21,8 @@ export interface Slab {
   newPage: boolean;
   /** The parts of the sheet in which it lies, that say at the top of a page that they go on. */
   within: readonly Box[];
+  /** What was said on an earlier page and holds here too. */
+  still?: string;
   /** A table's head, set again where the table goes on. */
   head?: Laid;
   /** It is the head of a table. */
@@ -49,6 +51,9 @@ function cut(cutting: Cutting, box: Box, at: Place): Slab[] {
     first.top = Math.max(first.top, top, stays ? lost(box, "first") : 0);
     first.newPage ||= box.style.newPage;
     first.keepPrevious ||= box.style.keepPrevious;
+    const { "data-still": still, "data-holds": holds } = box.element.attribs;
+    if (still !== undefined) first.still = still;
+    if (holds !== undefined) for (const one of slabs.slice(1)) one.still = holds;
   }
   if (last) {
     last.bottom = Math.max(last.bottom, bottom, stays ? lost(box, "last") : 0);
