@@ -83,7 +83,7 @@ describe("what was found during the work", () => {
     expect(text).toContain("go on");
     expect(text).toContain("damp under the carpet");
     expect(text).not.toContain("Photograph all four sides");
-    expect(text).toContain("With the carpet free of studs and lever");
+    expect(text).toContain("With the carpet misted and free of studs and lever");
   });
 
   it.each([
