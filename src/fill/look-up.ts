@@ -1,7 +1,7 @@
 import type { Figure } from "../model/figure.js";
 import type { Step } from "../model/plan.js";
 import { effectOf } from "../model/verbs.js";
-import type { Words } from "../model/words.js";
+import { type Words, fillIn } from "../model/words.js";
 import { hasBlank, withoutBlanks } from "./marks.js";
 import { stepList } from "./step-list.js";
 
@@ -9,7 +9,8 @@ import { stepList } from "./step-list.js";
 export interface LookUps {
   torques: string;
   waits: string;
-  others: { n: string; says: string }[];
+  /** What the box of each says aloud is unlike any other's. */
+  others: { n: string; says: string; tick: string }[];
 }
 
 /** What the steps ask for; nothing where no step asks. */
@@ -19,7 +20,13 @@ export function lookUpsOf(steps: readonly Step[], { phrases }: Words): LookUps |
   const found = {
     torques: listed(asksForTorque),
     waits: listed(asksToWait),
-    others: steps.flatMap((step) => othersOf(step).map((says) => ({ n: step.n, says }))),
+    others: steps.flatMap((step) =>
+      othersOf(step).map((says, i) => ({
+        n: step.n,
+        says,
+        tick: fillIn(phrases["looked-up"] ?? "", { n: step.n, i: i === 0 ? "" : String(i + 1) }),
+      })),
+    ),
   };
   const some = found.torques !== "" || found.waits !== "" || found.others.length > 0;
   return some ? found : undefined;

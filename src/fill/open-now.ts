@@ -10,6 +10,8 @@ export interface OpenState {
   kind: string;
   name: string;
   spans: Span[];
+  /** The stops at which it is open, by their letters: 'B to F, K'. */
+  stops: string;
   /** The stops at which it goes home for the night, by their letters: somebody who watches. */
   nights: string;
 }
@@ -62,15 +64,18 @@ export function openStates(
   steps: readonly Step[],
   names: Readonly<Record<string, string>>,
   stops: readonly Stop[],
+  to: string,
 ): OpenState[] {
   const watched = watchedIn(steps);
   const states = new Map<string, OpenState>();
   for (const { kind, key, from, until } of spansOf(steps)) {
     const nights = watched.has(key) ? nightsIn(stops, steps, { from, until }) : "";
     const id = `${kind} ${key}`;
-    const state = states.get(id) ?? { kind, name: names[key] ?? key, spans: [], nights };
+    const state = states.get(id) ?? { kind, name: names[key] ?? key, spans: [], stops: "", nights };
     states.set(id, { ...state, spans: [...state.spans, { from, until }] });
   }
+  for (const [id, state] of states)
+    states.set(id, { ...state, stops: stopsIn(stops, steps, state.spans, to) });
   return kinds.flatMap((kind) => [...states.values()].filter((state) => state.kind === kind));
 }
 
@@ -149,6 +154,31 @@ function ends({ verb }: Change, task: string, state: Opened, now: Opened | undef
   if (state.kind === "joint") return verb === "weld";
   if (state.kind === "apply") return verb === "remove";
   return closes.includes(effectOf(verb));
+}
+
+/** The letters of the stops inside some spans, runs of them together. */
+function stopsIn(
+  stops: readonly Stop[],
+  steps: readonly Step[],
+  spans: readonly Span[],
+  to: string,
+): string {
+  const at = (n: string): number => steps.findIndex((step) => step.n === n);
+  const inside = ({ n }: Stop): boolean =>
+    spans.some(
+      ({ from, until }) => at(n) > at(from) && at(n) < (until === "" ? steps.length : at(until)),
+    );
+  const runs: string[][] = [];
+  for (const [i, stop] of stops.entries()) {
+    if (!inside(stop)) continue;
+    const before = stops[i - 1];
+    const run = before && inside(before) ? runs.at(-1) : undefined;
+    if (run) run.push(stop.letter);
+    else runs.push([stop.letter]);
+  }
+  const said = (run: readonly string[]): string =>
+    run.length < 3 ? run.join(", ") : `${run[0]} ${to} ${run.at(-1)}`;
+  return runs.map(said).join(", ");
 }
 
 /** The stops for a night inside a span. */

@@ -9,7 +9,9 @@ describe("plan --why", () => {
     const { code, stdout } = countback(["plan", "seat-crossmember", ...car, "--why", "carpet"]);
     const lines = stdout.split("\n");
     expect(code).toBe(0);
-    expect(lines[0]).toMatch(/^Step \d+ \(carpet\.strip\.lift-out-carpet\): With the carpet misted/);
+    expect(lines[0]).toMatch(
+      /^Step \d+ \(carpet\.strip\.lift-out-carpet\): With the carpet misted/,
+    );
     expect(lines[1]).toMatch(
       /^'Carpet' is in the plan because 'Replace the seat crossmember' needs it off \(.*seat-crossmember\.yaml:\d+:\d+\)\.$/,
     );

@@ -36,7 +36,7 @@ describe.each(repairs)("who is there and what is counted on $name", ({ opened, p
     const html = filled("checklist", opened, plan);
     const [, section = ""] =
       /Figures to look up(.*?)(?:Coats and sealers|<h3>Waste)/s.exec(html) ?? [];
-    const listed = [...section.matchAll(/<li><b>([\d.]+)<\/b>|<\/b> ([\d, to]+)\.<\/p>/g)]
+    const listed = [...section.matchAll(/<p><b>([\d.]+)<\/b>|<\/b> ([\d, to]+)\.<\/p>/g)]
       .map(([, one = "", run = one]) => run)
       .join(", ");
     const blocks = html.split(/data-about="step (?=[\d.]+")/).slice(1);

@@ -1,16 +1,17 @@
 import { expect, it } from "vitest";
 import { print } from "../../src/index.js";
 import { flat, textByPdfParse, treesOf } from "../pdf.js";
-import { own, planned } from "../plans.js";
+import { repairs } from "../fill/filled.js";
 
 it.each([
-  ["seat-crossmember", "recipes/cars/quillet-0482.yaml", "a4"],
-  ["floor-pan-section", "recipes/cars/quillet-1355.yaml", "letter"],
+  ["seat-crossmember on quillet-0482", "a4"],
+  ["floor-pan-section on quillet-1355", "letter"],
 ] as const)(
   "each page of %s names every hazard of the steps that begin on it",
-  async (job, car, paper) => {
-    const { opened, value: plan } = planned({ job, car }, own);
-    if (!plan) throw new Error("no plan");
+  async (job, paper) => {
+    const repair = repairs.find(({ name }) => name.startsWith(job));
+    if (!repair) throw new Error("no such repair");
+    const { opened, plan } = repair;
     const options = {
       paper,
       large: false,

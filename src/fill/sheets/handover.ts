@@ -13,7 +13,7 @@ export const handover: Sheet = {
     const again = new Map(steps.map((step) => [step.n, againAt(step, steps, words)]));
     return {
       ...headOf(input),
-      open: byKind(openStates(steps, brief.things, stops), words),
+      open: byKind(openStates(steps, brief.things, stops, words.phrases["to"] ?? "to"), words),
       stops: stops.map((stop) => ({ ...stop, again: again.get(stop.n) ?? "" })),
     };
   },

@@ -5,6 +5,7 @@ import { countsFirst } from "../moments.js";
 import { crewOf, peopleAt } from "../people.js";
 import { runsOf } from "../runs.js";
 import { type Sheet, headOf, sum } from "../sheet.js";
+import { stepList } from "../step-list.js";
 import { waitHtml } from "../step-view.js";
 import { type NumberedHold, type Stop, byRole, holdsOf, stopsOf } from "../stops.js";
 
@@ -32,6 +33,8 @@ interface Row extends Block {
   to: string;
   /** How many at a time; from fewest to most where the steps differ. */
   people: string;
+  /** The steps that take two people or more, where others take one. */
+  second: string;
   /** The steps with a wait after them, and its time where the plan knows it. */
   waits: { n: string; minutes?: [number, number]; knownHtml: string }[];
   /** The pause points in it at which the work may be left for the night. */
@@ -56,8 +59,9 @@ function rowOf(
   run: readonly Step[],
   people: readonly number[],
   { nights, holds }: { nights: readonly Stop[]; holds: readonly NumberedHold[] },
-  { phases, sides }: Words,
+  { phases, sides, phrases }: Words,
 ): Row {
+  const helped = run.filter((_, i) => (people[i] ?? 1) > 1);
   const minutes = (i: 0 | 1 | 2): number => Math.round(sum(run.map((step) => step.minutes[i])));
   const isIn = ({ n }: { n: string }): boolean => run.some((step) => step.n === n);
   return {
@@ -70,6 +74,7 @@ function rowOf(
     likely: minutes(1),
     high: minutes(2),
     people: crewOf(people),
+    second: helped.length < run.length ? stepList(helped, run, phrases["to"] ?? "to") : "",
     waits: run.filter(({ wait }) => wait !== "").map(waitOf),
     nights: nights.filter(isIn),
     releases: byRole(holds.filter(isIn)),

@@ -15,7 +15,7 @@ export const welds: Sheet = {
   applies: ({ steps }) => steps.some(({ verb }) => verb === "weld"),
   view: (input, words) => {
     const welding = weldingOf(input.steps, words);
-    const joining = joiningSteps(input.steps, welding.joints);
+    const joining = arcSteps(input.steps, welding.tests);
     return {
       ...headOf(input),
       ...welding,
@@ -78,13 +78,13 @@ function notesOf(steps: readonly Step[]): { n: string; noteHtml: string }[] {
     .flatMap(({ n, note, figures }) => (note ? [{ n, noteHtml: marked(note, figures) }] : []));
 }
 
-/** The steps that tack the new panel and weld its joints. */
-function joiningSteps(steps: readonly Step[], joints: readonly Joint[]): Step[] {
-  const welded = new Set(joints.map((joint) => joint.welded?.n));
-  return steps.filter(({ n, verb }) => welded.has(n) || verb === "tack");
+/** The steps with an arc at the car: all that tack, weld or close but the test pieces, which count for each welder. */
+function arcSteps(steps: readonly Step[], tests: readonly Other[]): Step[] {
+  const tried = new Set(tests.map(({ n }) => n));
+  return steps.filter(({ n, verb }) => ["tack", "weld", "close"].includes(verb) && !tried.has(n));
 }
 
-/** What such a step says, and its note. */
+/** What a step says, and its note. */
 function orderOf(step: Step): { n: string; saysHtml: string; noteHtml: string } {
   return { ...saidOf(step), noteHtml: marked(step.note ?? "", step.figures) };
 }
