@@ -100,7 +100,9 @@ describe.each(repairs)("the weld sheet of $name", ({ opened, plan }) => {
   it("explains why two printed ranges stand beside each other, and after whom they were computed", () => {
     const [test] = plan.steps.filter(({ verb, count }) => verb === "weld" && count);
     expect(test?.note).toMatch(/peel test/);
-    expect(text).toContain(`neither corrects the other. Step ${test?.n} says: ${test?.note}`);
+    expect(text).toContain(
+      `neither corrects the other. The wire feed to begin with is in the table of the set, for that current (common practice, no source). Step ${test?.n} says: ${test?.note}`,
+    );
     expect(text).toMatch(/Computed by: table by sheet and joint.*Power source manuals/);
   });
 
