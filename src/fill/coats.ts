@@ -21,7 +21,10 @@ export function coatsOf({ consumables, things }: Brief, steps: readonly Step[]):
 }
 
 /** The same coats as they are laid on, one after the other. */
-export function inOrder(coats: readonly Coat[], steps: readonly Step[]): object[] {
+export function inOrder(
+  coats: readonly Coat[],
+  steps: readonly Step[],
+): (Coat["at"][number] & { name: string })[] {
   return steps.flatMap(({ n }) =>
     coats.flatMap(({ name, at }) =>
       at.filter((one) => one.n === n).map((one) => ({ ...one, name })),
