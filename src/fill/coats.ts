@@ -1,33 +1,34 @@
 import type { Brief, Step } from "../model/plan.js";
 import { asksToWait } from "./look-up.js";
 
-/** A product that dries or cures for a time that only its own sheet tells, and where it goes. */
+/** A coat or sealer as a step lays it on: the product, and where it goes. */
 export interface Coat {
+  n: string;
+  where: string;
   name: string;
-  at: { n: string; where: string }[];
 }
 
-/** The coats and sealers of a job in the order of their first use: what is measured out, and waited for at one of its steps at least. */
-export function coatsOf({ consumables, things }: Brief, steps: readonly Step[]): Coat[] {
-  const coats = consumables.flatMap(({ id, name, unit }) => {
-    const mine = steps.filter(({ uses }) => uses.some(({ consumable }) => consumable === id));
-    if (unit === "pieces" || !mine.some(asksToWait)) return [];
-    const where = ({ touches }: Step): string =>
-      touches.map((object) => things[object] ?? object).join(", ");
-    const at = mine.map((step) => ({ n: step.n, where: where(step) }));
-    return [{ name, at, first: steps.findIndex((step) => mine.includes(step)) }];
-  });
-  return coats.sort((a, b) => a.first - b.first).map(({ name, at }) => ({ name, at }));
+/** The coats and sealers of a job: each as it is laid on, in order, and each product with all its places. */
+export interface Coats {
+  laid: Coat[];
+  products: { name: string; at: Coat[] }[];
 }
 
-/** The same coats as they are laid on, one after the other. */
-export function inOrder(
-  coats: readonly Coat[],
-  steps: readonly Step[],
-): (Coat["at"][number] & { name: string })[] {
-  return steps.flatMap(({ n }) =>
-    coats.flatMap(({ name, at }) =>
-      at.filter((one) => one.n === n).map((one) => ({ ...one, name })),
-    ),
+/** Gathers what dries or cures for a time that only its own sheet tells: measured out, and waited for at one step at least. */
+export function coatsOf({ consumables, things }: Brief, steps: readonly Step[]): Coats {
+  const uses = ({ uses: used }: Step, id: string): boolean =>
+    used.some(({ consumable }) => consumable === id);
+  const products = consumables.filter(
+    ({ id, unit }) => unit !== "pieces" && steps.some((step) => uses(step, id) && asksToWait(step)),
   );
+  const laid = steps.flatMap((step) => {
+    const where = step.touches.map((object) => things[object] ?? object).join(", ");
+    const mine = products.filter(({ id }) => uses(step, id));
+    return mine.map(({ name }) => ({ n: step.n, where, name }));
+  });
+  const names = [...new Set(laid.map(({ name }) => name))];
+  return {
+    laid,
+    products: names.map((name) => ({ name, at: laid.filter((coat) => coat.name === name) })),
+  };
 }

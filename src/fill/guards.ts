@@ -28,26 +28,36 @@ const most = 6;
 export function guardsOf(runs: readonly (readonly Step[])[]): Map<string, Guards[]> {
   const guards = new Map<string, Guards[]>();
   let before = new Set<string>();
-  for (const run of runs) {
-    const spoken = new Map<string, number>();
-    const whole = new Set<string>();
-    for (const [at, step] of run.entries()) {
-      const mine = step.messages.filter((one) => (spoken.get(messageKey(one)) ?? -1) < at);
-      const said = mine.map((message) => {
-        const key = messageKey(message);
-        const end = lastGuarded(run, at, message);
-        spoken.set(key, end);
-        const guard = end === at ? message : { ...message, from: step.n, upTo: run[end]?.n ?? "" };
-        const inShort = message.short !== undefined && (whole.has(key) || before.has(key));
-        return { guard, inShort, key };
-      });
-      guards.set(step.id, groupsOf(said));
-      for (const { key, inShort } of said) if (!inShort) whole.add(key);
-      if (step.checks.length > 0) [whole, before].forEach((one) => one.clear());
-    }
-    before = whole;
-  }
+  for (const run of runs) before = guardRun(run, before, guards);
   return guards;
+}
+
+/** Notes the messages before each step of a run, and gives those that stand whole in it and hold after it. */
+function guardRun(
+  run: readonly Step[],
+  before: ReadonlySet<string>,
+  guards: Map<string, Guards[]>,
+): Set<string> {
+  const spoken = new Map<string, number>();
+  const [known, whole] = [new Set(before), new Set<string>()];
+  for (const [at, step] of run.entries()) {
+    const mine = step.messages.filter((one) => (spoken.get(messageKey(one)) ?? -1) < at);
+    const said = mine.map((message) => {
+      const end = lastGuarded(run, at, message);
+      spoken.set(messageKey(message), end);
+      const guard = end === at ? message : { ...message, from: step.n, upTo: run[end]?.n ?? "" };
+      return { guard, inShort: message.short !== undefined && known.has(messageKey(message)) };
+    });
+    guards.set(step.id, groupsOf(said));
+    for (const key of said
+      .filter(({ inShort }) => !inShort)
+      .map(({ guard }) => messageKey(guard))) {
+      known.add(key);
+      whole.add(key);
+    }
+    if (step.checks.length > 0) [known, whole].forEach((one) => one.clear());
+  }
+  return whole;
 }
 
 /** The hazards of a step that its own bars do not name, since they are said before an earlier one; in words. */

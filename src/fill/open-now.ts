@@ -2,6 +2,7 @@ import type { Step } from "../model/plan.js";
 import { type Effect, effectOf } from "../model/verbs.js";
 import { type Change, keyOf, keysOf } from "../model/world.js";
 import { watchedIn } from "./people.js";
+import { runList } from "./step-list.js";
 import type { Stop } from "./stops.js";
 
 /** Something on the car that is not as it belongs: what it is, and each time from which step until which. */
@@ -15,6 +16,8 @@ export interface OpenState {
   /** The stops at which it goes home for the night, by their letters: somebody who watches. */
   nights: string;
 }
+
+type Spanned = Omit<OpenState, "stops" | "nights"> & { key: string };
 
 /** From the step that begins it until the step that ends it; nothing where no step does. */
 interface Span {
@@ -67,16 +70,31 @@ export function openStates(
   to: string,
 ): OpenState[] {
   const watched = watchedIn(steps);
-  const states = new Map<string, OpenState>();
+  const isIn = inside(steps);
+  const states = new Map<string, Spanned>();
   for (const { kind, key, from, until } of spansOf(steps)) {
-    const nights = watched.has(key) ? nightsIn(stops, steps, { from, until }) : "";
     const id = `${kind} ${key}`;
-    const state = states.get(id) ?? { kind, name: names[key] ?? key, spans: [], stops: "", nights };
-    states.set(id, { ...state, spans: [...state.spans, { from, until }] });
+    const spans = [...(states.get(id)?.spans ?? []), { from, until }];
+    states.set(id, { kind, key, name: names[key] ?? key, spans });
   }
-  for (const [id, state] of states)
-    states.set(id, { ...state, stops: stopsIn(stops, steps, state.spans, to) });
-  return kinds.flatMap((kind) => [...states.values()].filter((state) => state.kind === kind));
+  const atStops = ({ key, ...state }: Spanned): OpenState => {
+    const open = [...stops.entries()].filter(([, stop]) =>
+      state.spans.some((span) => isIn(stop, span)),
+    );
+    const nights = open.filter(([, { night }]) => night && watched.has(key));
+    return {
+      ...state,
+      stops: runList(
+        open.map(([at]) => at),
+        (at) => stops[at]?.letter ?? "",
+        to,
+      ),
+      nights: nights.map(([, { letter }]) => letter).join(", "),
+    };
+  };
+  return kinds.flatMap((kind) =>
+    [...states.values()].filter((state) => state.kind === kind).map(atStops),
+  );
 }
 
 interface Opened {
@@ -156,36 +174,9 @@ function ends({ verb }: Change, task: string, state: Opened, now: Opened | undef
   return closes.includes(effectOf(verb));
 }
 
-/** The letters of the stops inside some spans, runs of them together. */
-function stopsIn(
-  stops: readonly Stop[],
-  steps: readonly Step[],
-  spans: readonly Span[],
-  to: string,
-): string {
-  const at = (n: string): number => steps.findIndex((step) => step.n === n);
-  const inside = ({ n }: Stop): boolean =>
-    spans.some(
-      ({ from, until }) => at(n) > at(from) && at(n) < (until === "" ? steps.length : at(until)),
-    );
-  const runs: string[][] = [];
-  for (const [i, stop] of stops.entries()) {
-    if (!inside(stop)) continue;
-    const before = stops[i - 1];
-    const run = before && inside(before) ? runs.at(-1) : undefined;
-    if (run) run.push(stop.letter);
-    else runs.push([stop.letter]);
-  }
-  const said = (run: readonly string[]): string =>
-    run.length < 3 ? run.join(", ") : `${run[0]} ${to} ${run.at(-1)}`;
-  return runs.map(said).join(", ");
-}
-
-/** The stops for a night inside a span. */
-function nightsIn(stops: readonly Stop[], steps: readonly Step[], { from, until }: Span): string {
-  const at = (n: string): number => steps.findIndex((step) => step.n === n);
-  return stops
-    .filter(({ n, night }) => night && at(n) > at(from) && at(n) < at(until))
-    .map(({ letter }) => letter)
-    .join(", ");
+/** Whether a stop lies inside a span; one that nothing closes goes on to the end. */
+function inside(steps: readonly Step[]): (stop: Stop, span: Span) => boolean {
+  const places = new Map(steps.map(({ n }, i) => [n, i]));
+  const at = (n: string): number => places.get(n) ?? steps.length;
+  return ({ n }, { from, until }) => at(n) > at(from) && at(n) < at(until);
 }

@@ -49,6 +49,8 @@ export interface Sheet {
 /** What the head of every sheet reads. */
 export interface Head extends Omit<SheetInput, "steps" | "count"> {
   total: Totals;
+  /** The sheets that are printed together, by name. */
+  elsewhere: Record<string, true>;
   /** The number of the last step that is done. */
   resumed: string;
 }
@@ -72,7 +74,8 @@ export function headOf({ steps, count, ...rest }: SheetInput): Head {
   }));
   const resumed = steps.find((step) => step.id === rest.resume?.reached)?.n ?? "";
   const total = totalsOf(steps, count);
-  return { ...rest, brief: { ...rest.brief, options }, total, resumed };
+  const elsewhere = Object.fromEntries(rest.printed.map((name) => [name, true as const]));
+  return { ...rest, brief: { ...rest.brief, options }, total, resumed, elsewhere };
 }
 
 /** Adds up the lines of a count. */
@@ -88,6 +91,12 @@ export function totalsOf(steps: readonly Step[], count: readonly CountLine[]): T
     renewed: of("renewed"),
     leftOut: of("leftOut"),
   };
+}
+
+/** Things two in a row, the last alone where their number is odd. */
+export function pairsOf<T>(all: readonly T[]): T[][] {
+  const rows = Math.ceil(all.length / 2);
+  return Array.from({ length: rows }, (_, i) => all.slice(2 * i, 2 * i + 2));
 }
 
 /** The sum of some numbers. */

@@ -6,6 +6,7 @@ import { effectOf } from "../model/verbs.js";
 import { type Words, fillIn } from "../model/words.js";
 import { fixingsAreOff } from "./bags.js";
 import { type Guards, stillSaid } from "./guards.js";
+import { pairsOf } from "./sheet.js";
 import type { CloseUpView, ReminderView } from "./reminders.js";
 import { againAt } from "./stops.js";
 import { figureHtml, markHtml, marked } from "./marks.js";
@@ -180,11 +181,6 @@ const mostInHalf = { step: 38, hold: 26 };
 function areLong(readings: readonly ReadingView[], inHalf: number): boolean {
   const most = readings.length > 1 ? inHalf : inHalf / 2 - 3;
   return readings.some(({ name, nominal }) => name.length > most || nominal !== "");
-}
-
-function pairsOf<T>(all: readonly T[]): T[][] {
-  const rows = Math.ceil(all.length / 2);
-  return Array.from({ length: rows }, (_, i) => all.slice(2 * i, 2 * i + 2));
 }
 
 function readingView(

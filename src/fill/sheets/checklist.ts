@@ -1,4 +1,4 @@
-import { coatsOf, inOrder } from "../coats.js";
+import { coatsOf } from "../coats.js";
 import { joinsOf } from "../count-lines.js";
 import { gatherOf } from "../gather.js";
 import { hoursOf } from "../hours.js";
@@ -13,34 +13,23 @@ import { type Sheet, headOf } from "../sheet.js";
 export const checklist: Sheet = {
   name: "checklist",
   applies: () => true,
-  view: (input, words) => {
-    const coats = coatsOf(input.brief, input.steps);
-    return {
-      ...headOf(input),
-      ...peopleOf(input.steps),
-      phases: phasesOf(input, words),
-      gather: gatherOf(input.brief, input.steps, words),
-      messages: placedMessages(input, words).filter(
-        ({ word }) => word === "danger" || !input.printed.includes("hazards"),
-      ),
-      uses: {
-        witness: input.steps.some(({ hold }) => hold?.kind === "witness"),
-        decision: input.steps.some(({ hold }) => hold?.kind === "decision"),
-        counts: countsFirst(input.steps, words).size > 0,
-        tags: input.steps.some((step) => joinsOf(step) > 0),
-      },
-      elsewhere: {
-        hazards: input.printed.includes("hazards"),
-        gather: input.printed.includes("gather"),
-        worth: input.printed.includes("worth"),
-        welds: input.printed.includes("welds"),
-        apprentice: input.printed.includes("apprentice"),
-      },
-      hours: hoursOf(input.steps),
-      coats,
-      coatOrder: inOrder(coats, input.steps),
-      lookUps: lookUpsOf(input.steps, words),
-      waits: input.steps.some(({ wait }) => wait !== ""),
-    };
-  },
+  view: (input, words) => ({
+    ...headOf(input),
+    ...peopleOf(input.steps),
+    phases: phasesOf(input, words),
+    gather: gatherOf(input.brief, input.steps, words),
+    messages: placedMessages(input, words).filter(
+      ({ word }) => word === "danger" || !input.printed.includes("hazards"),
+    ),
+    uses: {
+      witness: input.steps.some(({ hold }) => hold?.kind === "witness"),
+      decision: input.steps.some(({ hold }) => hold?.kind === "decision"),
+      counts: countsFirst(input.steps, words).size > 0,
+      tags: input.steps.some((step) => joinsOf(step) > 0),
+    },
+    hours: hoursOf(input.steps),
+    coats: coatsOf(input.brief, input.steps),
+    lookUps: lookUpsOf(input.steps, words),
+    waits: input.steps.some(({ wait }) => wait !== ""),
+  }),
 };

@@ -11,7 +11,6 @@ export const gather: Sheet = {
     ...headOf(input),
     gather: gatherOf(input.brief, input.steps, words),
     ...peopleOf(input.steps),
-    settings: input.printed.includes("welds"),
     coated: input.steps.some(({ verb }) => givesVapour(verb)),
   }),
 };

@@ -1,5 +1,5 @@
 import type { Words } from "../../model/words.js";
-import { type Laid, type Sheet, headOf } from "../sheet.js";
+import { type Laid, type Sheet, headOf, pairsOf } from "../sheet.js";
 
 /** What each sheet of the pack is for, how many pages it has and who carries it, and on which page of the checklist each block begins. */
 export const guide: Sheet = {
@@ -8,7 +8,6 @@ export const guide: Sheet = {
   applies: () => true,
   view: (input, words) => ({
     ...headOf(input),
-    has: Object.fromEntries(input.printed.map((name) => [name, true])),
     pages: Object.fromEntries(Object.entries(input.laid).map(([name, { pages }]) => [name, pages])),
     contents: contentsOf(input.laid["checklist"]),
     words: wordsOf(input.laid["checklist"], words),
@@ -35,7 +34,7 @@ function contentsOf(laid: Laid | undefined): Part[] {
   }
   return parts.map(({ blocks, ...part }) => ({
     ...part,
-    rows: blocks.flatMap((_, i) => (i % 2 === 0 ? [blocks.slice(i, i + 2)] : [])),
+    rows: pairsOf(blocks),
   }));
 }
 

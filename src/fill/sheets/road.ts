@@ -8,7 +8,6 @@ export const road: Sheet = {
   applies: ({ steps }) => steps.some(({ hold }) => hold),
   view: (input, words) => ({
     ...headOf(input),
-    elsewhere: Object.fromEntries(input.printed.map((name) => [name, true])),
     roles: byRole(holdsOf(input.steps)).map(({ role, holds }) => ({
       role,
       holds: holds.map((hold) => ({ ...hold, where: placeOf(hold, words) })),
